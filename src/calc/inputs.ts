@@ -1,0 +1,35 @@
+/** The kinds of input a calculator takes. Each names its unit and says in words what it is; the range is the schema's. */
+import { z } from 'zod';
+
+export type Unit =
+  | 'mm' | 'm' | 'mm²' | 'px' | 'deg' | 'rad/s' | 'dpt' | 's' | 'ms' | 'frames' | 'm/s' | 'Hz' | 'MHz' | 'Gb/s' | 'bit' | 'dB' | 'dB/100 m' | 'dBm' | 'dBi'
+  | 'V' | 'A' | 'Ah' | 'W' | 'ohm' | '°C' | 'g' | 'kg·m²' | 'N' | 'N·m' | 'N·mm' | 'N/mm' | 'GPa' | 'rpm' | 'cd/m²' | 'lx' | 'arcmin' | 'teeth' | 'N·m/rad' | 'mm⁴'
+  | 'module mm' | 'ratio' | 'share' | 'count';
+
+const describe = <T extends z.ZodType>(schema: T, unit: Unit | '', meaning: string): T => schema.meta({ unit, description: meaning });
+
+/** More than zero. */
+export const positive = (unit: Unit, meaning: string) => describe(z.number().positive(), unit, meaning);
+/** Zero or more. */
+export const nonNegative = (unit: Unit, meaning: string) => describe(z.number().nonnegative(), unit, meaning);
+/** Any finite number. */
+export const finite = (unit: Unit, meaning: string) => describe(z.number(), unit, meaning);
+/** From `low` to `high`, both allowed. */
+export const between = (low: number, high: number, unit: Unit, meaning: string) => describe(z.number().min(low).max(high), unit, meaning);
+/** More than 0, at most 1. */
+export const share = (meaning: string) => describe(z.number().positive().max(1), 'share', meaning);
+/** A whole number from `least` on. */
+export const whole = (least: number, unit: Unit, meaning: string) => describe(z.int().min(least), unit, meaning);
+/** One of a few words. */
+export const oneOf = <const T extends readonly [string, ...string[]]>(words: T, meaning: string) => describe(z.enum(words), '', meaning);
+/** Yes or no. */
+export const flag = (meaning: string) => describe(z.boolean(), '', meaning);
+/** Free text. */
+export const text = (meaning: string) => describe(z.string().max(200), '', meaning);
+
+/** A kind that may also be infinite: `null` in JSON, `Infinity` in code. */
+export const orInfinity = <T extends z.ZodType<number>>(kind: T) =>
+  kind.nullable().transform((value) => value ?? Infinity).meta(z.globalRegistry.get(kind) ?? {});
+
+/** Named inputs, no others. */
+export const inputs = <T extends z.ZodRawShape>(shape: T) => z.strictObject(shape);

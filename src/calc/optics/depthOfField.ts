@@ -1,0 +1,53 @@
+import { calculator } from '../calculator.ts';
+import { inputs, oneOf, positive } from '../inputs.ts';
+import { objectDistanceFromSensor } from './objectDistance.ts';
+
+export interface DepthOfField {
+  nearMm: number;
+  farMm: number;
+  totalMm: number;
+  hyperfocalMm: number;
+}
+
+/** Near and far limits of a lens focused by moving it as a whole. A focuser in front wants `frontFocuserDepth` instead. */
+export const depthOfField = calculator(
+  {
+    name: 'optics.depthOfField',
+    sentence: 'Near and far limits of depth of field and the hyperfocal distance of a thin lens, exact form.',
+    inputs: inputs({
+      focalLengthMm: positive('mm', 'focal length; of an anamorphic lens the longer, vertical one, which governs'),
+      fNumber: positive('ratio', 'f-number (not the T-number)'),
+      focusDistanceMm: positive('mm', 'distance in focus, from the datum named by `from`'),
+      circleOfConfusionMm: positive('mm', 'largest blur on the sensor that still counts as sharp'),
+      from: oneOf(['lens', 'sensor'], 'datum of the distances: the lens (principal plane) or the sensor plane'),
+    }),
+    results: {
+      nearMm: 'mm, near limit, from the same datum',
+      farMm: 'mm, far limit, from the same datum; null: infinity',
+      totalMm: 'mm, far less near; null where far is infinity',
+      hyperfocalMm: 'mm, hyperfocal distance, always from the lens',
+    },
+    formula: 'H = f²/(N·c) + f;  near = s(H−f)/(H+s−2f);  far = s(H−f)/(H−s), infinite from s ≥ H on. From the sensor: D = s + v, v = s·f/(s−f)',
+    source: 'Thin-lens geometry, as in Ray, Applied Photographic Optics. Handbooks print the simple form, which differs in the third digit',
+    examples: [
+      {
+        given: { focalLengthMm: 50, fNumber: 2.8, focusDistanceMm: 3000, circleOfConfusionMm: 0.025, from: 'lens' },
+        gives: { hyperfocalMm: '35764.3', nearMm: '2771.11', farMm: '3270.11' },
+        source: 'derived: blur at either limit equals the circle of confusion',
+      },
+      {
+        given: { focalLengthMm: 100, fNumber: 2.8, focusDistanceMm: 3000, circleOfConfusionMm: 0.025, from: 'lens' },
+        gives: { hyperfocalMm: '142957', nearMm: '2940.31', farMm: '3062.16' },
+        source: 'derived, as above',
+      },
+    ],
+  },
+  ({ focalLengthMm: f, fNumber, focusDistanceMm, circleOfConfusionMm, from }): DepthOfField => {
+    const s = from === 'lens' ? focusDistanceMm : objectDistanceFromSensor(f, focusDistanceMm);
+    const offset = focusDistanceMm - s;
+    const hyperfocalMm = (f * f) / (fNumber * circleOfConfusionMm) + f;
+    const nearMm = (s * (hyperfocalMm - f)) / (hyperfocalMm + s - 2 * f) + offset;
+    const farMm = s >= hyperfocalMm ? Infinity : (s * (hyperfocalMm - f)) / (hyperfocalMm - s) + offset;
+    return { nearMm, farMm, totalMm: farMm - nearMm, hyperfocalMm };
+  },
+);

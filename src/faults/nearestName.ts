@@ -1,0 +1,16 @@
+import { distance } from 'fastest-levenshtein';
+
+/**
+ * The known name that a misspelt one most likely means, or `undefined` where none is near: at most a third of the longer
+ * word, and never more than three letters, may differ.
+ */
+export function nearestName(misspelt: string, known: Iterable<string>): string | undefined {
+  let best: string | undefined;
+  let bestDistance = Infinity;
+  for (const name of known) {
+    const edits = distance(misspelt.toLowerCase(), name.toLowerCase());
+    if (edits < bestDistance) [best, bestDistance] = [name, edits];
+  }
+  const longest = Math.max(misspelt.length, best?.length ?? 0);
+  return bestDistance <= Math.min(3, Math.ceil(longest / 3)) ? best : undefined;
+}

@@ -1,10 +1,6 @@
 /** The kinds of input a calculator takes. Each names its unit and says in words what it is; the range is the schema's. */
 import { z } from 'zod';
-
-export type Unit =
-  | 'mm' | 'm' | 'mm²' | 'px' | 'deg' | 'rad/s' | 'dpt' | 's' | 'ms' | 'frames' | 'm/s' | 'Hz' | 'MHz' | 'Gb/s' | 'bit' | 'dB' | 'dB/100 m' | 'dBm' | 'dBi'
-  | 'V' | 'A' | 'Ah' | 'W' | 'ohm' | '°C' | 'g' | 'kg·m²' | 'N' | 'N·m' | 'N·mm' | 'N/mm' | 'GPa' | 'rpm' | 'cd/m²' | 'lx' | 'arcmin' | 'teeth' | 'N·m/rad' | 'mm⁴'
-  | 'module mm' | 'ratio' | 'share' | 'count';
+import type { Unit } from '../units/Unit.ts';
 
 const describe = <T extends z.ZodType>(schema: T, unit: Unit | '', meaning: string): T => schema.meta({ unit, description: meaning });
 

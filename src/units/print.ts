@@ -1,0 +1,55 @@
+import type { Unit } from './Unit.ts';
+import { printDistance } from './length.ts';
+
+export type System = 'metric' | 'imperial';
+
+/** A number with its unit. */
+export interface Amount {
+  readonly value: number;
+  readonly unit: Unit;
+}
+
+const THIN_SPACE = '\u2009';
+const HIDDEN: ReadonlySet<Unit> = new Set(['ratio', 'share', 'count']);
+const SHOWN: Partial<Record<Unit, string>> = { deg: '°', arcmin: '′', 'module mm': 'mm module', ohm: 'Ω' };
+const WHOLE: ReadonlySet<Unit> = new Set(['px', 'teeth', 'count', 'bit', 'frames']);
+
+/** Converts what the imperial system shows otherwise; the rest stays as it is. */
+export function inSystem({ value, unit }: Amount, system: System): { value: number; unit: string } {
+  if (system === 'imperial') {
+    if (unit === 'mm') return { value: value / 25.4, unit: 'in' };
+    if (unit === 'g') return { value: value / 453.592_37, unit: 'lb' };
+    if (unit === '°C') return { value: value * 1.8 + 32, unit: '°F' };
+    if (unit === 'm/s') return { value: value / 0.3048, unit: 'ft/s' };
+  }
+  if (unit === 'g' && Math.abs(value) >= 1000) return { value: value / 1000, unit: 'kg' };
+  return { value, unit: SHOWN[unit] ?? (HIDDEN.has(unit) ? '' : unit) };
+}
+
+/** An amount in words for people: three significant digits, whole pixels and teeth, long distances as a tape shows them. */
+export function printAmount(amount: Amount, system: System = 'metric'): string {
+  if (amount.unit === 'm') return printDistance(amount.value * 1000, system);
+  if (amount.unit === 'share') return Number.isFinite(amount.value) ? `${printNumber(amount.value * 100)}${THIN_SPACE}%` : 'all';
+  const { value, unit } = inSystem(amount, system);
+  const number = WHOLE.has(amount.unit) && Math.abs(value - Math.round(value)) < 1e-6 ? grouped(Math.round(value).toString()) : printNumber(value);
+  if (unit === '') return number;
+  return unit === '°' || unit === '′' ? `${number}${unit}` : `${number}${THIN_SPACE}${unit}`;
+}
+
+/** Three significant digits, no exponent between a thousandth and ten million, a thin space between thousands from 10 000 on. */
+export function printNumber(value: number, digits = 3): string {
+  if (value === Infinity) return 'infinity';
+  if (value === -Infinity) return 'minus infinity';
+  if (value === 0) return '0';
+  const size = Math.abs(value);
+  if (size >= 1e7 || size < 1e-4) return value.toExponential(digits - 1);
+  const decimals = Math.max(0, digits - 1 - Math.floor(Math.log10(size)));
+  const text = value.toFixed(Math.min(decimals, 8));
+  return grouped(text.includes('.') ? text.replace(/\.?0+$/, '') : text);
+}
+
+function grouped(text: string): string {
+  const [whole = '', decimals] = text.replace('-', '−').split('.');
+  const spaced = whole.length > 4 ? whole.replace(/\B(?=(\d{3})+$)/g, THIN_SPACE) : whole;
+  return decimals === undefined ? spaced : `${spaced}.${decimals}`;
+}

@@ -40,14 +40,26 @@ write('src/calc/catalogue.generated.ts', [
 ]);
 
 if (existsSync(join(root, 'src/check/questions'))) {
-  const questions = makersBelow('src/check/questions', 'question');
+  const questions = makersBelow('src/check/questions', 'question').map(({ file, name }) => {
+    const room = file.slice(0, file.indexOf('/'));
+    return { file, name, as: `${room}${name[0].toUpperCase()}${name.slice(1)}` };
+  });
   write('src/check/questions/index.generated.ts', [
     "import type { AnyQuestion } from '../question.ts';",
-    ...questions.map(({ file, name }) => `import { ${name} } from './${file}';`),
+    ...questions.map(({ file, name, as }) => `import { ${name} as ${as} } from './${file}';`),
     '',
-    '/** Every question that can be asked of a setup, in the order of the rooms. */',
-    'export const questions: readonly AnyQuestion[] = [',
-    ...questions.map(({ name }) => `  ${name},`),
-    '];',
+    '/** Every question that can be asked, in the order of the rooms. */',
+    'export const questions = [',
+    ...questions.map(({ as }) => `  ${as},`),
+    '] as readonly unknown[] as readonly AnyQuestion[];',
   ]);
 }
+
+const rooms = filesBelow('src/standards/assumptions').map((file) => basename(file, '.ts'));
+write('src/standards/assumptions/index.generated.ts', [
+  "import type { Assumption } from '../Assumption.ts';",
+  ...rooms.map((room) => `import { ${room} } from './${room}.ts';`),
+  '',
+  '/** Every default a shoot can replace, by its key. */',
+  `export const assumptionCatalogue: Readonly<Record<string, Assumption>> = Object.fromEntries([${rooms.join(', ')}].flatMap((room) => Object.values(room)).map((one) => [one.key, one]));`,
+]);

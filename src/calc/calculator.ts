@@ -56,7 +56,7 @@ export function calculator<Inputs extends z.ZodType, Results extends object>(
 ): Calculator<Inputs, Results> {
   const answer = (input: unknown): Outcome<Results> => {
     const read = contract.inputs.safeParse(input);
-    if (!read.success) return { ok: false, faults: schemaFaults(read.error, input) };
+    if (!read.success) return { ok: false, faults: schemaFaults(read.error, input, contract.inputs) };
     try {
       const value = compute(read.data);
       const broken = notANumberAt(value, '');

@@ -12,8 +12,8 @@ export interface Fault {
   /** Line and column in the text, counted from 1, where the fault is in the text itself. */
   readonly line?: number;
   readonly column?: number;
-  /** A warning does not stop the work: it is reported and the value is kept. */
-  readonly severity?: 'warning';
+  /** A warning does not stop the work. An unknown key is one where files are read, and a fault where a calculator is asked. */
+  readonly severity?: 'warning' | 'unknown key';
 }
 
 /** A result, or all the faults that kept it from being one. Warnings may accompany a result. */

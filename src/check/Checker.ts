@@ -1,0 +1,96 @@
+import { NoAnswer } from '../calc/calculator.ts';
+import { Ledger } from '../shoot/ledger/Ledger.ts';
+import type { Shoot } from '../shoot/schema/shoot.ts';
+import type { Answer, Subject } from './answer.ts';
+import { Asking } from './Asking.ts';
+import { NotEntered } from './NotEntered.ts';
+import { namesOf } from './namesOf.ts';
+import { type AnyQuestion, disciplineOf } from './question.ts';
+
+/** Asks questions of a shoot and keeps the answers until an edit touches what they rest on. */
+export class Checker {
+  readonly ledger: Ledger;
+  readonly #questions: readonly AnyQuestion[];
+  readonly #studied = new Set<string>();
+
+  constructor(shoot: Shoot, questions: readonly AnyQuestion[]) {
+    this.ledger = new Ledger(shoot);
+    this.#questions = questions;
+  }
+
+  /** Takes the next state of the shoot. Only answers that rest on what changed will be asked again. */
+  update(shoot: Shoot): void {
+    this.ledger.update(shoot);
+  }
+
+  /** Every answer, questions in their order. Studied ones that have not run, or no longer hold, are pending. */
+  answers(): Answer[] {
+    return this.#questions.flatMap((question) =>
+      this.#subjects(question).flatMap((subject) => {
+        const key = keyOf(question.id, subject);
+        const waits = question.kind === 'studied' && !(this.#studied.has(key) && this.ledger.isFresh(key));
+        return (waits ? pending(this.ledger, question, key, subject) : this.#ask(question, key, subject)) ?? [];
+      }),
+    );
+  }
+
+  /** Runs one studied question, or asks one immediate question, by its key. `undefined` where it does not arise. */
+  study(key: string): Answer | undefined {
+    const question = this.#questions.find(({ id }) => key.startsWith(`${id}|`));
+    const subject = question && this.#subjects(question).find((one) => keyOf(question.id, one) === key);
+    if (question === undefined || subject === undefined) return undefined;
+    this.#studied.add(key);
+    return this.#ask(question, key, subject) ?? undefined;
+  }
+
+  #subjects(question: AnyQuestion): readonly Subject[] {
+    try {
+      return this.ledger.cell(`subjects|${question.id}`, () => question.subjects(this.ledger));
+    } catch (thrown) {
+      if (thrown instanceof NotEntered) return [];
+      throw thrown;
+    }
+  }
+
+  #ask(question: AnyQuestion, key: string, subject: Subject): Answer | null {
+    return this.ledger.cell(key, () => {
+      const frame = frameOf(this.ledger, question, key, subject);
+      try {
+        const judgement = question.ask(new Asking(this.ledger), subject);
+        if (judgement === null) return null;
+        const sound = judgement.use === undefined || Number.isFinite(judgement.use);
+        if (!sound) return { ...frame, verdict: 'unknown', unknown: 'could not judge', says: 'The sum did not come out as a number.' };
+        return { ...frame, ...judgement, ...(judgement.verdict === 'unknown' ? { unknown: 'could not judge' as const } : {}) };
+      } catch (thrown) {
+        return { ...frame, ...unknownFrom(thrown) };
+      }
+    });
+  }
+}
+
+/** Question and subject, in a stable order of its parts. */
+export function keyOf(question: string, subject: Subject): string {
+  const parts = Object.entries(subject).filter(([, id]) => id !== undefined).map(([kind, id]) => `${kind}=${String(id)}`);
+  return [question, ...parts].join('|');
+}
+
+type Frame = Pick<Answer, 'key' | 'question' | 'discipline' | 'asks' | 'subject' | 'about' | 'sources'>;
+
+function frameOf(ledger: Ledger, question: AnyQuestion, key: string, subject: Subject): Frame {
+  return { key, question: question.id, discipline: disciplineOf(question.id), asks: question.asks, subject, about: namesOf(ledger, subject), sources: question.sources };
+}
+
+function pending(ledger: Ledger, question: AnyQuestion, key: string, subject: Subject): Answer {
+  return { ...frameOf(ledger, question, key, subject), verdict: 'pending', says: 'Not studied yet.' };
+}
+
+/** One answer that cannot be given takes nothing else down. */
+function unknownFrom(thrown: unknown): Pick<Answer, 'verdict' | 'unknown' | 'says' | 'missing'> {
+  if (thrown instanceof NotEntered) {
+    const names = thrown.missing.map(({ says }) => says);
+    return { verdict: 'unknown', unknown: 'not entered', says: `Not entered yet: ${names.join('; ')}.`, missing: thrown.missing };
+  }
+  if (thrown instanceof NoAnswer) return { verdict: 'unknown', unknown: 'could not judge', says: thrown.message };
+  const message = thrown instanceof Error ? thrown.message : String(thrown);
+  return { verdict: 'unknown', unknown: 'could not judge', says: `This could not be worked out: ${message}` };
+}

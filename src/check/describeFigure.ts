@@ -1,0 +1,27 @@
+import type { z } from 'zod';
+import type { PartView } from '../shoot/ledger/PartView.ts';
+import { part as partSchema } from '../shoot/schema/part.ts';
+import { BENCH_MEASUREMENTS } from '../standards/benchMeasurements.ts';
+import type { Missing } from './answer.ts';
+
+/** Names a figure of a part for people, and the bench measurement that would give it, from the schema's own words. */
+export function describeFigure(part: PartView, path: string): Missing {
+  const meta = metaAt(partSchema, path.split('/'));
+  const says = `${meta?.description ?? path} of ${part.name}`;
+  const measure = meta?.measure === undefined ? undefined : BENCH_MEASUREMENTS[meta.measure];
+  return { path: `${part.path}/${path}`, says, ...(measure === undefined ? {} : { measure: measure.how }) };
+}
+
+interface Words {
+  readonly description?: string;
+  readonly measure?: string;
+}
+
+function metaAt(schema: z.ZodType, keys: readonly string[]): Words | undefined {
+  const [key, ...rest] = keys;
+  const def = schema.def as unknown as { type: string; innerType?: z.ZodType; shape?: Record<string, z.ZodType>; valueType?: z.ZodType; element?: z.ZodType };
+  if (key === undefined) return (schema.meta() as Words | undefined) ?? (def.innerType === undefined ? undefined : metaAt(def.innerType, []));
+  if (def.innerType !== undefined) return metaAt(def.innerType, keys);
+  const next = def.shape?.[key] ?? def.valueType ?? def.element;
+  return next === undefined ? undefined : metaAt(next, rest);
+}

@@ -1,0 +1,53 @@
+import type { Fault } from '../faults/Fault.ts';
+import { printNumber } from '../units/print.ts';
+import type { Unit } from '../units/Unit.ts';
+import { unitOfKey } from '../units/unitOfKey.ts';
+
+/** Beyond these a figure is a slip of the keyboard or of the unit, whatever it describes. */
+const LARGEST: Partial<Record<Unit, number>> = {
+  mm: 1e7, m: 1e5, g: 1e6, V: 1000, A: 1000, W: 50_000, Ah: 10_000, 'N·m': 1000, Hz: 20_000, ms: 600_000, s: 1e6, h: 48, lx: 200_000, 'cd/m²': 20_000, dpt: 100, rpm: 100_000,
+  deg: 100_000, MHz: 1e6, 'm/s': 150,
+};
+
+/** Figures that cannot be meant: beyond reason for their unit, below absolute sense, or with bounds that cross. */
+export function absurdities(data: unknown): Fault[] {
+  const faults: Fault[] = [];
+  walk(data, '', '', faults);
+  return faults;
+}
+
+function walk(value: unknown, key: string, path: string, faults: Fault[]): void {
+  if (typeof value === 'number') {
+    const fault = absurd(value, key, path);
+    if (fault !== undefined) faults.push(fault);
+    return;
+  }
+  if (typeof value !== 'object' || value === null) return;
+  const isFigure = typeof (value as { value?: unknown }).value === 'number';
+  if (isFigure) faults.push(...crossedBounds(value as StatedBounds, path));
+  for (const [inner, entry] of Object.entries(value)) {
+    const innerKey = Array.isArray(value) || (isFigure && inner !== 'note') ? key : inner;
+    walk(entry, innerKey, path === '' ? inner : `${path}/${inner}`, faults);
+  }
+}
+
+function absurd(value: number, key: string, path: string): Fault | undefined {
+  const unit = unitOfKey(key.split('/').at(-1) ?? key);
+  const largest = LARGEST[unit];
+  if (largest !== undefined && Math.abs(value) > largest) {
+    return { path, message: `${printNumber(value)} ${unit} cannot be meant.`, cure: `At most ${printNumber(largest)} ${unit} are believed; check the unit.` };
+  }
+  if (unit === '°C' && (value < -90 || value > 90)) return { path, message: `${value} °C cannot be meant.`, cure: 'Give degrees Celsius from −90 to 90.' };
+  return undefined;
+}
+
+interface StatedBounds {
+  readonly value: number;
+  readonly low?: number;
+  readonly high?: number;
+}
+
+function crossedBounds({ value, low, high }: StatedBounds, path: string): Fault[] {
+  const outside = (low !== undefined && low > value) || (high !== undefined && high < value);
+  return outside ? [{ path, message: `The bounds ${low ?? '…'} to ${high ?? '…'} do not hold the value ${value}.`, cure: 'Low must not exceed the value, nor the value high.' }] : [];
+}

@@ -1,0 +1,64 @@
+import type { Basis, StatedFigure } from '../schema/basics.ts';
+import type { FacetName, Part } from '../schema/part.ts';
+import { type Figure, figureOf } from './figures.ts';
+import type { Ledger } from './Ledger.ts';
+
+/** One part or copy as questions read it: every look is noted in the ledger, a copy's own figures come first. */
+export class PartView {
+  readonly ledger: Ledger;
+  readonly id: string;
+  /** Path of the part in the file. */
+  readonly path: string;
+  readonly copyPath: string | undefined;
+
+  /** `id` names a part or a copy. */
+  constructor(ledger: Ledger, id: string) {
+    this.ledger = ledger;
+    this.id = id;
+    const of = ledger.at(`kit/copies/${id}/of`) as string | undefined;
+    this.copyPath = of === undefined ? undefined : `kit/copies/${id}`;
+    this.path = `kit/parts/${of ?? id}`;
+  }
+
+  get name(): string {
+    const own = this.copyPath === undefined ? undefined : this.ledger.at(`${this.copyPath}/name`);
+    return (own ?? this.ledger.at(`${this.path}/name`) ?? this.id) as string;
+  }
+
+  get kind(): Part['kind'] {
+    return this.read('kind') as Part['kind'];
+  }
+
+  has(facet: FacetName): boolean {
+    return this.read(facet) !== undefined;
+  }
+
+  /** A whole facet: everything in it counts as read. For its figures use `figure`. */
+  facet<Name extends FacetName>(facet: Name): Part[Name] {
+    return this.read(facet) as Part[Name];
+  }
+
+  /** Whatever stands at a path in the part: a word, a list, a count. */
+  read(path: string): unknown {
+    return this.#override(path) ?? this.ledger.at(`${this.path}/${path}`);
+  }
+
+  /** A figure of the part, or `undefined` where it is not entered. */
+  figure(path: string): Figure | undefined {
+    const own = this.#override(path) as StatedFigure | undefined;
+    if (own !== undefined) return figureOf(own, `${this.copyPath}/figures/${path}`, 'measured');
+    const stated = this.ledger.at(`${this.path}/${path}`) as StatedFigure | undefined;
+    return stated === undefined ? undefined : figureOf(stated, `${this.path}/${path}`, this.basis);
+  }
+
+  /** Where the part's bare figures come from. */
+  get basis(): Basis {
+    return (this.ledger.at(`${this.path}/basis`) as Basis | undefined) ?? 'sheet';
+  }
+
+  #override(path: string): unknown {
+    if (this.copyPath === undefined) return undefined;
+    const figures = this.ledger.at(`${this.copyPath}/figures`) as Record<string, unknown> | undefined;
+    return figures?.[path];
+  }
+}

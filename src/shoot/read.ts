@@ -1,0 +1,52 @@
+import type { z } from 'zod';
+import type { Fault, Outcome } from '../faults/Fault.ts';
+import { schemaFaults } from '../faults/schemaFaults.ts';
+import { absurdities } from './absurdities.ts';
+import { migrate } from './migrate.ts';
+import { readJson } from './readJson.ts';
+import { brokenReferences } from './references.ts';
+import { FORMAT, KIT_FORMAT, type Shoot, kitFile, shoot } from './schema/shoot.ts';
+import type { Kit } from './schema/part.ts';
+
+/**
+ * Reads a shoot file's text: all faults at once, each with its place and what would be right. Unknown keys are kept and
+ * reported as warnings. The value is the file's own data, unchanged.
+ */
+export function readShoot(text: string): Outcome<Shoot> {
+  const json = readJson(text);
+  return json.ok ? checkShoot(json.value) : json;
+}
+
+/** The same for data that is already parsed. */
+export function checkShoot(data: unknown): Outcome<Shoot> {
+  const current = migrate(data);
+  if (!current.ok) return current;
+  const wrongFormat = formatFault(current.value, FORMAT);
+  if (wrongFormat !== undefined) return { ok: false, faults: [wrongFormat] };
+  return shaped(shoot, current.value, (value) => [...brokenReferences(value), ...absurdities(value)]);
+}
+
+/** Reads a kit file's text. */
+export function readKit(text: string): Outcome<Kit> {
+  const json = readJson(text);
+  if (!json.ok) return json;
+  const wrongFormat = formatFault(json.value, KIT_FORMAT);
+  return wrongFormat === undefined ? shaped(kitFile, json.value, absurdities) : { ok: false, faults: [wrongFormat] };
+}
+
+function shaped<T>(schema: z.ZodType<T>, data: unknown, furtherFaults: (value: T) => Fault[]): Outcome<T> {
+  const read = schema.safeParse(data);
+  const found = read.success ? [] : schemaFaults(read.error, data, schema);
+  const warnings = found.filter((fault) => fault.severity === 'unknown key');
+  const shapeFaults = found.filter((fault) => fault.severity !== 'unknown key');
+  if (shapeFaults.length > 0) return { ok: false, faults: [...shapeFaults, ...warnings] };
+  const value = data as T;
+  const faults = furtherFaults(value);
+  return faults.length > 0 ? { ok: false, faults: [...faults, ...warnings] } : { ok: true, value, warnings };
+}
+
+function formatFault(data: unknown, wanted: string): Fault | undefined {
+  const found = typeof data === 'object' && data !== null ? (data as Record<string, unknown>)['format'] : undefined;
+  if (found === wanted) return undefined;
+  return { path: 'format', message: `Found ${JSON.stringify(found) ?? 'nothing'}; "format" must be "${wanted}".`, cure: 'Is this the right file?' };
+}

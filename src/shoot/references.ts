@@ -1,0 +1,175 @@
+import type { Fault } from '../faults/Fault.ts';
+import { nearestName } from '../faults/nearestName.ts';
+import type { Build, Glass, Joint, Line, Piece } from './schema/build.ts';
+import type { Part } from './schema/part.ts';
+import type { Shoot } from './schema/shoot.ts';
+
+/** Every place in a shoot that names something which is not there, and every circle of things that wait for each other. */
+export function brokenReferences(shoot: Shoot): Fault[] {
+  return [...kitReferences(shoot), ...assemblyReferences(shoot), ...setupReferences(shoot), ...needReferences(shoot), ...shotReferences(shoot)];
+}
+
+function missing(path: string, found: string, kind: string, known: Iterable<string>): Fault[] {
+  const names = [...known];
+  if (names.includes(found)) return [];
+  const near = nearestName(found, names);
+  const cure = near === undefined ? `Known: ${listed(names)}.` : `Did you mean "${near}"?`;
+  return [{ path, message: `There is no ${kind} "${found}".`, cure }];
+}
+
+const listed = (names: string[]) => (names.length === 0 ? 'none' : names.slice(0, 8).join(', ') + (names.length > 8 ? ` and ${names.length - 8} more` : ''));
+
+function kitReferences({ kit }: Shoot): Fault[] {
+  const parts = Object.keys(kit.parts);
+  const copies = Object.entries(kit.copies ?? {}).flatMap(([id, copy]) => [
+    ...missing(`kit/copies/${id}/of`, copy.of, 'part', parts),
+    ...(parts.includes(id) ? [{ path: `kit/copies/${id}`, message: `"${id}" is the name of a part already.`, cure: 'Give the copy another key.' }] : []),
+  ]);
+  return [...copies, ...Object.entries(kit.parts).flatMap(([id, part]) => partReferences(id, part))];
+}
+
+function partReferences(id: string, part: Part): Fault[] {
+  const ports = Object.keys(part.ports ?? {});
+  const feeds = Object.entries(part.ports ?? {}).flatMap(([portId, port]) =>
+    [port.video?.from, port.power?.from].flatMap((from) =>
+      from === undefined || (from === 'pack' && (part.pack !== undefined || part.batteryPlate !== undefined)) ? [] : missing(`kit/parts/${id}/ports/${portId}`, from, 'port', ports),
+    ),
+  );
+  const outputs = Object.entries(part.body?.modes ?? {}).flatMap(([mode, { outputs = {} }]) =>
+    Object.keys(outputs).flatMap((port) => missing(`kit/parts/${id}/body/modes/${mode}/outputs/${port}`, port, 'port', ports)),
+  );
+  const circle = circleIn(Object.fromEntries(Object.entries(part.ports ?? {}).map(([key, port]) => [key, [port.video?.from, port.power?.from].filter((from) => from !== undefined)])));
+  const circles = circle === undefined ? [] : [{ path: `kit/parts/${id}/ports`, message: `These ports feed each other in a circle: ${circle.join(' → ')}.` }];
+  return [...feeds, ...outputs, ...circles];
+}
+
+/** What a piece is made of, for its points and ports. */
+function partOf({ kit }: Shoot, piece: Piece | undefined): Part | undefined {
+  return piece === undefined ? undefined : (kit.parts[piece.of] ?? kit.parts[kit.copies?.[piece.of]?.of ?? '']);
+}
+
+function assemblyReferences(shoot: Shoot): Fault[] {
+  const builds = Object.entries(shoot.builds).flatMap(([id, build]) => [
+    ...(build.root === undefined ? [] : missing(`builds/${id}/root`, build.root, 'piece', Object.keys(build.pieces))),
+    ...(build.camera === undefined ? [] : missing(`builds/${id}/camera`, build.camera, 'piece', Object.keys(build.pieces))),
+    ...piecesAndEnds(shoot, `builds/${id}`, build, glassesAround(shoot, id).map((glass) => glass.pieces)),
+  ]);
+  const glasses = Object.entries(shoot.glasses).flatMap(([id, glass]) => [
+    ...glass.stack.flatMap((piece, at) => missing(`glasses/${id}/stack/${at}`, piece, 'piece', Object.keys(glass.pieces))),
+    ...piecesAndEnds(shoot, `glasses/${id}`, glass, buildsAround(shoot, id).map((build) => build.pieces)),
+  ]);
+  return [...builds, ...glasses];
+}
+
+const glassesAround = (shoot: Shoot, build: string): Glass[] =>
+  Object.values(shoot.setups).filter((setup) => setup.camera === build).flatMap((setup) => setup.glasses.flatMap((glass) => shoot.glasses[glass] ?? []));
+const buildsAround = (shoot: Shoot, glass: string): Build[] =>
+  Object.values(shoot.setups).filter((setup) => setup.glasses.includes(glass)).flatMap((setup) => shoot.builds[setup.camera] ?? []);
+
+type Assembly = { pieces: Record<string, Piece>; joints?: Record<string, Joint> | undefined; lines?: Record<string, Line> | undefined };
+
+function piecesAndEnds(shoot: Shoot, path: string, assembly: Assembly, neighbours: Record<string, Piece>[]): Fault[] {
+  const stock = [...Object.keys(shoot.kit.parts), ...Object.keys(shoot.kit.copies ?? {})];
+  const pieces = Object.entries(assembly.pieces).flatMap(([id, piece]) => [
+    ...missing(`${path}/pieces/${id}/of`, piece.of, 'part or copy', stock),
+    ...(piece.packs ?? []).flatMap((pack, at) => missing(`${path}/pieces/${id}/packs/${at}`, pack, 'part or copy', stock)),
+    ...modeReference(shoot, `${path}/pieces/${id}/mode`, piece),
+  ]);
+  const known = [assembly.pieces, ...neighbours];
+  const joints = Object.entries(assembly.joints ?? {}).flatMap(([id, { a, b }]) => [
+    ...endReference(shoot, `${path}/joints/${id}/a`, a, 'points', known),
+    ...endReference(shoot, `${path}/joints/${id}/b`, b, 'points', known),
+  ]);
+  const lines = Object.entries(assembly.lines ?? {}).flatMap(([id, { from, to, cable }]) => [
+    ...endReference(shoot, `${path}/lines/${id}/from`, from, 'ports', known),
+    ...endReference(shoot, `${path}/lines/${id}/to`, to, 'ports', known),
+    ...(cable === undefined ? [] : missing(`${path}/lines/${id}/cable`, cable, 'part or copy', stock)),
+  ]);
+  return [...pieces, ...joints, ...lines];
+}
+
+function modeReference(shoot: Shoot, path: string, piece: Piece): Fault[] {
+  const part = partOf(shoot, piece);
+  if (piece.mode === undefined || part === undefined) return [];
+  return missing(path, piece.mode, `mode of ${part.name}`, [...Object.keys(part.radio?.modes ?? {}), ...Object.keys(part.body?.modes ?? {})]);
+}
+
+function endReference(shoot: Shoot, path: string, end: string, of: 'points' | 'ports', known: Record<string, Piece>[]): Fault[] {
+  const [pieceId = '', at = ''] = end.split('/');
+  const piece = known.find((pieces) => pieceId in pieces)?.[pieceId];
+  if (piece === undefined) return missing(path, pieceId, 'piece', known.flatMap((pieces) => Object.keys(pieces)));
+  const part = partOf(shoot, piece);
+  if (part === undefined) return [];
+  return missing(path, at, `${of === 'points' ? 'point' : 'port'} on ${part.name}`, Object.keys(part[of] ?? {}));
+}
+
+function setupReferences(shoot: Shoot): Fault[] {
+  const builds = Object.keys(shoot.builds);
+  return Object.entries(shoot.setups).flatMap(([id, setup]) => {
+    const camera = shoot.builds[setup.camera];
+    const body = partOf(shoot, camera?.pieces[camera.camera ?? '']);
+    return [
+      ...missing(`setups/${id}/camera`, setup.camera, 'build', builds),
+      ...(setup.stations ?? []).flatMap((station, at) => missing(`setups/${id}/stations/${at}`, station, 'build', builds)),
+      ...setup.glasses.flatMap((glass, at) => missing(`setups/${id}/glasses/${at}`, glass, 'glass', Object.keys(shoot.glasses))),
+      ...(body === undefined ? [] : missing(`setups/${id}/mode`, setup.mode, `mode of ${body.name}`, Object.keys(body.body?.modes ?? {}))),
+    ];
+  });
+}
+
+function needReferences({ needs, crew, setups, builds }: Shoot): Fault[] {
+  return Object.entries(needs.viewers ?? {}).flatMap(([id, viewer]) => {
+    const [build = '', piece = ''] = viewer.screen.split('/');
+    const path = `needs/viewers/${id}`;
+    return [
+      ...missing(`${path}/who`, viewer.who, 'person in crew', Object.keys(crew ?? {})),
+      ...(viewer.setups ?? []).flatMap((setup, at) => missing(`${path}/setups/${at}`, setup, 'setup', Object.keys(setups))),
+      ...missing(`${path}/screen`, build, 'build', Object.keys(builds)),
+      ...(builds[build] === undefined ? [] : missing(`${path}/screen`, piece, `piece in ${builds[build].name}`, Object.keys(builds[build].pieces))),
+    ];
+  });
+}
+
+function shotReferences({ shots = {}, setups, crew = {}, days = {}, kit }: Shoot): Fault[] {
+  const faults = Object.entries(shots).flatMap(([id, shot]) => {
+    const path = `shots/${id}`;
+    const setup = setups[shot.setup];
+    return [
+      ...missing(`${path}/setup`, shot.setup, 'setup', Object.keys(setups)),
+      ...(setup === undefined ? [] : missing(`${path}/glass`, shot.glass, `glass of ${setup.name}`, setup.glasses)),
+      ...(shot.day === undefined ? [] : missing(`${path}/day`, shot.day, 'day', Object.keys(days))),
+      ...(shot.pulledBy === undefined ? [] : missing(`${path}/pulledBy`, shot.pulledBy, 'person in crew', Object.keys(crew))),
+      ...(shot.diopter === undefined ? [] : missing(`${path}/diopter`, shot.diopter, 'part or copy', [...Object.keys(kit.parts), ...Object.keys(kit.copies ?? {})])),
+      ...(shot.after ?? []).flatMap((other, at) => missing(`${path}/after/${at}`, other, 'shot', Object.keys(shots))),
+      ...keyframeOrder(path, shot.subject ?? []),
+    ];
+  });
+  const circle = circleIn(Object.fromEntries(Object.entries(shots).map(([id, shot]) => [id, shot.after ?? []])));
+  return circle === undefined ? faults : [...faults, { path: 'shots', message: `These shots wait for each other in a circle: ${circle.join(' → ')}.`, cure: 'Take one "after" away.' }];
+}
+
+function keyframeOrder(path: string, subject: readonly { atS: number }[]): Fault[] {
+  return subject.flatMap(({ atS }, at) =>
+    at > 0 && atS <= (subject[at - 1]?.atS ?? 0) ? [{ path: `${path}/subject/${at}/atS`, message: `Found ${atS} s after ${subject[at - 1]?.atS} s.`, cure: 'Keyframes run forward in time.' }] : [],
+  );
+}
+
+/** A circle in a graph of names, as a list that ends where it starts, or `undefined`. */
+function circleIn(next: Record<string, readonly string[]>): string[] | undefined {
+  const done = new Set<string>();
+  const visit = (node: string, trail: string[]): string[] | undefined => {
+    if (trail.includes(node)) return [...trail.slice(trail.indexOf(node)), node];
+    if (done.has(node)) return undefined;
+    done.add(node);
+    for (const other of next[node] ?? []) {
+      const circle = visit(other, [...trail, node]);
+      if (circle !== undefined) return circle;
+    }
+    return undefined;
+  };
+  for (const node of Object.keys(next)) {
+    const circle = visit(node, []);
+    if (circle !== undefined) return circle;
+  }
+  return undefined;
+}

@@ -1,0 +1,59 @@
+/** The small things every part of the file is made of: names, figures, distances, places in space. */
+import { z } from 'zod';
+
+/** A key in a keyed map: letters, digits and hyphens, so that a path never needs escaping. */
+export const id = z.string().regex(/^[\p{L}\p{N}][\p{L}\p{N}-]{0,63}$/u, 'it must be letters, digits and hyphens, at most 64');
+/** A name for people, in any script. */
+export const name = z.string().min(1).max(200);
+/** Free text for people. */
+export const note = z.string().max(4000);
+
+/** Where a number comes from, ever less sure. */
+export const BASES = ['measured', 'sheet', 'estimate', 'typical'] as const;
+export const basis = z.enum(BASES);
+export type Basis = z.infer<typeof basis>;
+
+/** How a figure may be written: a bare number, or a number with its basis and bounds. */
+const stated = <T extends z.ZodType<number>>(number: T) =>
+  z.union([
+    number,
+    z.strictObject({
+      value: number,
+      low: z.number().optional(),
+      high: z.number().optional(),
+      plusMinus: z.number().nonnegative().optional(),
+      within: z.string().regex(/^\d+(\.\d+)?\s?%$/, 'it must be a percentage in text, such as "20%"').optional(),
+      basis: basis.optional(),
+      note: note.optional(),
+      measuredOn: z.iso.date().optional(),
+    }),
+  ]);
+
+const described = <T extends z.ZodType>(schema: T, description: string, measure?: string) =>
+  schema.meta(measure === undefined ? { description } : { description, measure });
+
+/**
+ * A figure: a number that may be in doubt. `description` is its name for people; `measure` names the bench measurement that
+ * gives it (`standards/benchMeasurements`). The unit is in the key.
+ */
+export const figure = {
+  positive: (description: string, measure?: string) => described(stated(z.number().positive()), description, measure),
+  nonNegative: (description: string, measure?: string) => described(stated(z.number().nonnegative()), description, measure),
+  any: (description: string, measure?: string) => described(stated(z.number()), description, measure),
+  share: (description: string, measure?: string) => described(stated(z.number().min(0).max(1)), description, measure),
+};
+export type StatedFigure = z.infer<ReturnType<typeof figure.any>>;
+
+/** A plain number that is not in doubt: pixels, teeth, counts. */
+export const whole = (description: string) => z.int().positive().meta({ description });
+export const plain = (description: string) => z.number().meta({ description });
+
+/** A distance in mm, or the word `infinity`. */
+export const distanceMm = z.union([z.number().positive(), z.literal('infinity')]);
+
+/** A place in a part's own frame, mm: +X camera left, +Y up, +Z towards the subject. */
+export const place = z.tuple([z.number(), z.number(), z.number()]);
+export type Place = z.infer<typeof place>;
+
+/** A keyed map. */
+export const mapOf = <T extends z.ZodType>(entry: T) => z.record(id, entry);

@@ -1,0 +1,93 @@
+/** What a part is as a thing: solids, points, drives, ratings. */
+import { z } from 'zod';
+import { figure, mapOf, name, place, whole } from './basics.ts';
+
+export const POINT_KINDS = [
+  'thread', 'hole', 'rod', 'rod clamp', 'quick release', 'wedge', 'shoe', 'lens mount', 'front', 'gear', 'stud', 'spud', 'battery plate', 'collar', 'tripod plate', 'arm', 'surface', 'hand',
+] as const;
+
+/** Where a part can be fixed. A male and a female of one kind and class mate. */
+export const point = z.strictObject({
+  name: name.optional(),
+  kind: z.enum(POINT_KINDS),
+  class: name.optional().meta({ description: 'thread, rod diameter, mount, front diameter: what must agree' }),
+  sex: z.enum(['male', 'female', 'neutral']).optional(),
+  at: place.optional(),
+  /** Out of the part, towards what is fixed there. */
+  out: place.optional(),
+  /** A direction across `out` that fixes the turn. */
+  up: place.optional(),
+  pins: z.boolean().optional().meta({ description: 'locating pins beside the screw' }),
+  screws: whole('screws at this point').optional(),
+  tool: name.optional().meta({ description: 'key or driver it needs; "hand" for a knob' }),
+  /** Free ways of this point: how far it slides, turns, rises. */
+  slideMm: z.tuple([z.number(), z.number()]).optional(),
+  turnDeg: z.tuple([z.number(), z.number()]).optional(),
+  heightMm: z.tuple([z.number(), z.number()]).optional(),
+  sideMm: z.tuple([z.number(), z.number()]).optional(),
+  tiltDeg: z.tuple([z.number(), z.number()]).optional(),
+  contactMm: z.tuple([z.number().nonnegative(), z.number().positive()]).optional().meta({ description: 'inner and outer radius of the contact face' }),
+  slipTorqueNm: figure.positive('torque at which it turns').optional(),
+  stiffness: z.strictObject({
+    xNPerMm: figure.positive('stiffness across').optional(), yNPerMm: figure.positive('stiffness across').optional(), zNPerMm: figure.positive('stiffness along').optional(),
+    xNmPerRad: figure.positive('stiffness against nodding', 'stiffness').optional(), yNmPerRad: figure.positive('stiffness against panning', 'stiffness').optional(),
+    zNmPerRad: figure.positive('stiffness against rolling', 'stiffness').optional(),
+  }).optional(),
+  playMm: figure.nonNegative('free play', 'jump and play').optional(),
+  playDeg: figure.nonNegative('free play', 'jump and play').optional(),
+});
+export type Point = z.infer<typeof point>;
+
+const common = { name: name.optional(), material: name.optional(), atMm: place.optional(), moves: z.enum(['with focus', 'with front']).optional() };
+export const solid = z.discriminatedUnion('shape', [
+  z.strictObject({ shape: z.literal('box'), sizeMm: place, ...common }),
+  z.strictObject({ shape: z.literal('cylinder'), diameterMm: z.number().positive(), lengthMm: z.number().positive(), along: z.enum(['x', 'y', 'z']), ...common }),
+  z.strictObject({ shape: z.literal('tube'), diameterMm: z.number().positive(), boreMm: z.number().positive(), lengthMm: z.number().positive(), along: z.enum(['x', 'y', 'z']), ...common }),
+]);
+export type Solid = z.infer<typeof solid>;
+
+export const motor = z.strictObject({
+  stallTorqueNm: figure.positive('torque at standstill'),
+  noLoadRpm: figure.positive('speed without load'),
+  gear: z.strictObject({ module: figure.positive('gear module'), teeth: whole('teeth'), faceMm: figure.positive('face width').optional() }),
+  otherGears: z.array(whole('teeth')).optional(),
+  maxTurns: figure.positive('turns it can make between its limits').optional(),
+  timeConstantMs: figure.positive('time to settle').optional(),
+  delayMs: figure.nonNegative('delay from command to motion', 'delay').optional(),
+  backlashDeg: figure.nonNegative('play at its gear', 'jump and play').optional(),
+  torqueLimitsNm: z.array(z.number().positive()).optional().meta({ description: 'torque limits that can be set for calibration' }),
+  movingW: figure.positive('power while moving', 'watts').optional(),
+  stallW: figure.positive('power at standstill under load', 'watts').optional(),
+  losesMap: z.boolean().optional().meta({ description: 'forgets its map when power is lost' }),
+});
+
+/** The wheel in a hand: remote unit or follow focus on rods. */
+export const handWheel = z.strictObject({
+  turnDeg: figure.positive('turn of the wheel from stop to stop'),
+  steps: whole('steps over that turn').optional(),
+  diameterMm: figure.positive('diameter of the marking surface').optional(),
+  delayMs: figure.nonNegative('delay from hand to command', 'delay').optional(),
+  mapsThrow: z.boolean().optional().meta({ description: 'its whole turn serves the lens, whatever the throw' }),
+  hardStops: z.boolean().optional(),
+  gear: z.strictObject({ module: figure.positive('gear module'), teeth: whole('teeth'), faceMm: figure.positive('face width').optional() }).optional(),
+  ratio: figure.positive('turns of its gear for one of the wheel').optional(),
+  backlashDeg: figure.nonNegative('play at its gear', 'jump and play').optional(),
+});
+
+/** What holds the camera up. */
+export const carrier = z.strictObject({
+  kind: z.enum(['head', 'legs', 'stand', 'shoulder pad', 'handles', 'gimbal', 'mount']),
+  payloadG: figure.positive('highest load').optional(),
+  counterbalanceNm: figure.positive('highest counterbalance moment').optional(),
+  plateTravelMm: figure.positive('travel of the sliding plate').optional(),
+  footRadiusMm: figure.positive('radius of the circle of the feet').optional(),
+  feet: whole('feet').optional(),
+  heightMm: figure.positive('height').optional(),
+  damped: z.boolean().optional(),
+});
+
+/** A rod or a bar that bends. */
+export const beam = z.strictObject({ outerMm: figure.positive('outer diameter'), innerMm: figure.nonNegative('bore').optional(), lengthMm: figure.positive('length'), material: name });
+
+export const mechanicalFacets = { motor, handWheel, carrier, beam };
+export const shape = { points: mapOf(point).optional(), solids: z.array(solid).optional() };

@@ -1,0 +1,31 @@
+/** The shoot file: one object, self-contained. `version` stays 0 until builds can be proposed. */
+import { z } from 'zod';
+import { mapOf, name, note } from './basics.ts';
+import { build, glass, setup } from './build.ts';
+import { day, needs, person, shot } from './day.ts';
+import { kit } from './part.ts';
+
+export const FORMAT = 'setworthy shoot';
+export const KIT_FORMAT = 'setworthy kit';
+export const VERSION = 0;
+
+export const shoot = z.strictObject({
+  format: z.literal(FORMAT),
+  version: z.literal(VERSION),
+  title: name,
+  revision: z.string().max(60).optional(),
+  note: note.optional(),
+  needs,
+  crew: mapOf(person).optional(),
+  kit,
+  builds: mapOf(build),
+  glasses: mapOf(glass),
+  setups: mapOf(setup),
+  shots: mapOf(shot).optional(),
+  days: mapOf(day).optional(),
+  /** Figures that replace the program's own defaults, by the path of the default. */
+  assumptions: z.record(z.string().max(120), z.unknown()).optional(),
+});
+export type Shoot = z.infer<typeof shoot>;
+
+export const kitFile = z.strictObject({ format: z.literal(KIT_FORMAT), version: z.literal(VERSION), title: name, ...kit.shape });

@@ -63,3 +63,23 @@ write('src/standards/assumptions/index.generated.ts', [
   '/** Every default a shoot can replace, by its key. */',
   `export const assumptionCatalogue: Readonly<Record<string, Assumption>> = Object.fromEntries([${rooms.join(', ')}].flatMap((room) => Object.values(room)).map((one) => [one.key, one]));`,
 ]);
+
+const commands = filesBelow('src/cli/commands').map((file) => {
+  const source = readFileSync(join(root, 'src/cli/commands', file), 'utf8');
+  const summary = /export const summary = ('(?:[^'\\\\]|\\\\.)*')/.exec(source)?.[1];
+  if (summary === undefined) throw new Error(`src/cli/commands/${file} does not export a summary in single quotes.`);
+  return { name: basename(file, '.ts'), file, summary };
+});
+write('src/cli/commands/index.generated.ts', [
+  "import type { Command } from 'commander';",
+  "import type { World } from '../World.ts';",
+  '',
+  'interface Loaded {',
+  '  readonly command: (world: World) => Command;',
+  '}',
+  '',
+  '/** Every command by its name; its module is loaded when it is the one wanted. */',
+  'export const commands: Readonly<Record<string, { readonly summary: string; readonly load: () => Promise<Loaded> }>> = {',
+  ...commands.map(({ name, file, summary }) => `  ${JSON.stringify(name)}: { summary: ${summary}, load: () => import('./${file}') },`),
+  '};',
+]);

@@ -1,4 +1,4 @@
-import type { z } from 'zod';
+import type * as z from 'zod';
 import type { PartView } from '../shoot/ledger/PartView.ts';
 import { part as partSchema } from '../shoot/schema/part.ts';
 import { BENCH_MEASUREMENTS } from '../standards/benchMeasurements.ts';

@@ -1,4 +1,4 @@
-import type { z } from 'zod';
+import type * as z from 'zod';
 import type { Fault, Outcome } from '../faults/Fault.ts';
 import { schemaFaults } from '../faults/schemaFaults.ts';
 import { absurdities } from './absurdities.ts';

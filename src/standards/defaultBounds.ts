@@ -5,6 +5,8 @@ import type { Unit } from '../units/Unit.ts';
  * known at all. Common practice: ever wider from the bench to the guess. Stated bounds always come first.
  */
 const SHARES = {
+  /** Counted, not measured. */
+  exact: { measured: 0, sheet: 0, estimate: 0, typical: 0 },
   /** Lengths, angles, ratios, pixels: a maker's drawing is good to about a hundredth. */
   size: { measured: 0.005, sheet: 0.01, estimate: 0.05, typical: 0.1 },
   /** Masses, volts, hertz, milliseconds, watts: rated under somebody else's conditions. */
@@ -14,7 +16,7 @@ const SHARES = {
 } as const;
 
 const KNOWN_AS: Partial<Record<Unit, keyof typeof SHARES>> = {
-  mm: 'size', deg: 'size', ratio: 'size', px: 'size', teeth: 'size', 'mm²': 'size', dpt: 'size', 'module mm': 'size', count: 'size',
+  px: 'exact', teeth: 'exact', count: 'exact', mm: 'size', deg: 'size', ratio: 'size', 'mm²': 'size', dpt: 'size', 'module mm': 'size',
   'N·m': 'soft', 'N·m/rad': 'soft', 'N/mm': 'soft', ohm: 'soft', 'cd/m²': 'soft', dBm: 'soft', dBi: 'soft', dB: 'soft', lx: 'soft', N: 'soft',
 };
 

@@ -1,5 +1,5 @@
 /** The small things every part of the file is made of: names, figures, distances, places in space. */
-import { z } from 'zod';
+import * as z from 'zod';
 
 /** A key in a keyed map: letters, digits and hyphens, so that a path never needs escaping. */
 export const id = z.string().regex(/^[\p{L}\p{N}][\p{L}\p{N}-]{0,63}$/u, 'it must be letters, digits and hyphens, at most 64');

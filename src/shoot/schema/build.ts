@@ -1,5 +1,5 @@
 /** Assemblies: pieces, joints and lines; the glass in front of the sensor; setups, the unit that is traced and checked. */
-import { z } from 'zod';
+import * as z from 'zod';
 import { id, mapOf, name, note } from './basics.ts';
 
 /** A place in an assembly: `piece/point` or `piece/port`. */

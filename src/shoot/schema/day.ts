@@ -1,5 +1,5 @@
 /** What the day asks: delivery, people and their jobs, shots, days, limits. */
-import { z } from 'zod';
+import * as z from 'zod';
 import { distanceMm, figure, id, mapOf, name, note, whole } from './basics.ts';
 import { end } from './build.ts';
 

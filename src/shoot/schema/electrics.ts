@@ -1,5 +1,5 @@
 /** What a part sees, sends, feeds and is fed by. */
-import { z } from 'zod';
+import * as z from 'zod';
 import { figure, id, mapOf, name, plain, whole } from './basics.ts';
 
 const raster = z.strictObject({

@@ -1,5 +1,5 @@
 /** What a part is as a thing: solids, points, drives, ratings. */
-import { z } from 'zod';
+import * as z from 'zod';
 import { figure, mapOf, name, place, whole } from './basics.ts';
 
 export const POINT_KINDS = [

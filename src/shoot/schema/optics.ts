@@ -1,5 +1,5 @@
 /** What a part does to the picture in front of the sensor. */
-import { z } from 'zod';
+import * as z from 'zod';
 import { distanceMm, figure, id, mapOf, name, note, plain, whole } from './basics.ts';
 
 /** What one output of the camera sends while a mode records. */

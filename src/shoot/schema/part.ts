@@ -1,5 +1,5 @@
 /** One kind of thing in the kit. What it can do stands in facets, so that one part may be several things at once. */
-import { z } from 'zod';
+import * as z from 'zod';
 import { basis, figure, id, mapOf, name, note, place } from './basics.ts';
 import { electricalFacets, port } from './electrics.ts';
 import { mechanicalFacets, shape } from './mechanics.ts';

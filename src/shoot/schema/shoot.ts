@@ -1,5 +1,5 @@
 /** The shoot file: one object, self-contained. `version` stays 0 until builds can be proposed. */
-import { z } from 'zod';
+import * as z from 'zod';
 import { mapOf, name, note } from './basics.ts';
 import { build, glass, setup } from './build.ts';
 import { day, needs, person, shot } from './day.ts';

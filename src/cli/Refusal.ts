@@ -1,0 +1,19 @@
+import { type Fault, type Outcome, faultText } from '../faults/Fault.ts';
+
+/** Ends a command because of what the user gave it: the faults are printed, nothing is written, the exit code is 2. */
+export class Refusal extends Error {
+  readonly faults: readonly Fault[];
+
+  /** `where` is the file or argument the faults are in. */
+  constructor(where: string, faults: readonly Fault[]) {
+    super(faults.map((fault) => `${where === '' ? '' : `${where}: `}${faultText(fault)}`).join('\n'));
+    this.name = 'Refusal';
+    this.faults = faults;
+  }
+}
+
+/** The value of an outcome, or a refusal that says where its faults are. */
+export function valueOrRefuse<T>(outcome: Outcome<T>, where: string): T {
+  if (outcome.ok) return outcome.value;
+  throw new Refusal(where, outcome.faults);
+}

@@ -1,0 +1,21 @@
+/** What a command may touch of the outside. Passed in, so that tests can run commands without a process. */
+export interface World {
+  readonly out: (text: string) => void;
+  readonly err: (text: string) => void;
+  /** Everything on standard input, line by line. */
+  readonly lines: () => AsyncIterable<string>;
+  /** Asks a person one question; `undefined` where nobody can answer. */
+  readonly ask: ((question: string) => Promise<string>) | undefined;
+  /** Whether the output goes to somebody's eyes: then it may have colour. */
+  readonly colour: boolean;
+  /** Whether the terminal shows more than ASCII. */
+  readonly unicode: boolean;
+  readonly columns: number;
+  readonly today: () => Date;
+  /** Aborted when the user presses ctrl-C. */
+  readonly stop: AbortSignal;
+  /** What the process ends with. */
+  exitCode: number;
+}
+
+export const EXIT = { fine: 0, fails: 1, badInput: 2 } as const;

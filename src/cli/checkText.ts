@@ -1,0 +1,118 @@
+import type { Answer, Mend, Side } from '../check/answer.ts';
+import { byQuestion, countVerdicts, sameFindings, waiting } from '../check/ranking.ts';
+import type { Figure } from '../shoot/ledger/figures.ts';
+import { type System, inSystem, printAmount, printNumber } from '../units/print.ts';
+import type { Paint } from './paint.ts';
+import { wrap } from './wrap.ts';
+
+export interface CheckTextOptions {
+  readonly paint: Paint;
+  readonly columns: number;
+  readonly system: System;
+  /** Every answer on its own, good ones too. */
+  readonly all: boolean;
+  readonly working: boolean;
+  /** The figures an answer rests on, for the working. */
+  readonly restsOn: (key: string) => readonly Figure[];
+}
+
+const INDENT = ' '.repeat(10);
+
+/** Answers as text to be read at a glance: worst first, one line a question, its findings below where something is amiss. */
+export function checkText(title: string, answers: readonly Answer[], options: CheckTextOptions): string {
+  const groups = byQuestion(answers);
+  const blocks = groups.map(({ asks, answers: group }) => {
+    const worst = group[0] as Answer;
+    const shown = options.all ? group : group.filter(({ verdict }) => verdict !== 'good' && verdict !== 'pending');
+    return [headLine(worst, asks, group, options), ...findings(shown, options)].join('\n');
+  });
+  return `${[summaryOf(title, answers, options.paint), ...blocks, waitingText(answers, options)].filter((block) => block !== '').join('\n\n')}\n`;
+}
+
+/** The verdicts of a check in one line: "1 fails · 2 tight · 9 good". */
+export function summaryLine(answers: readonly Answer[], paint: Paint): string {
+  const counts = countVerdicts(answers);
+  const words = (['fails', 'unknown', 'tight', 'good', 'pending'] as const).filter((verdict) => counts[verdict] > 0);
+  const said = words.map((verdict) => `${paint.mark(verdict)} ${counts[verdict]} ${verdict}`);
+  if (counts['not entered'] > 0) said.push(`${counts['not entered']} not entered yet`);
+  return said.join('   ');
+}
+
+function summaryOf(title: string, answers: readonly Answer[], paint: Paint): string {
+  return `${paint.strong(title)}\n${answers.length === 0 ? 'Nothing was asked.' : summaryLine(answers, paint)}`;
+}
+
+function headLine(worst: Answer, asks: string, group: readonly Answer[], { paint }: CheckTextOptions): string {
+  const use = worst.use === undefined ? '    ' : printUse(worst.use).padStart(4);
+  const held = group.filter(({ verdict }) => verdict === 'good').length;
+  const tally = group.length === 1 ? '' : paint.dim(`  ${held} of ${group.length} good`);
+  return `${paint.mark(worst.verdict)} ${paint.verdict(worst.verdict, worst.verdict.padEnd(8))}${paint.loadLine(worst.use, worst.verdict)} ${use}  ${paint.strong(asks)}${tally}`;
+}
+
+/** A use beyond the scale is only told to be beyond it. */
+const printUse = (use: number): string => (use >= 100 ? '>99' : use.toFixed(2));
+
+function findings(answers: readonly Answer[], options: CheckTextOptions): string[] {
+  return sameFindings(answers).flatMap((group) => {
+    const [first] = group as [Answer, ...Answer[]];
+    const { paint, columns } = options;
+    const sides = sidesLine(first, options);
+    const head = wrap(`${first.says}${sides === '' ? '' : ` ${sides}`}`, columns, `${INDENT}  `).slice(INDENT.length + 2);
+    const about = wrap(aboutOf(group), columns, `${INDENT}  `);
+    return [`${INDENT}${paint.mark(first.verdict)} ${head}`, paint.dim(about), ...(options.working ? working(first, options) : mends(first, options).slice(0, 2))];
+  });
+}
+
+/** What a finding is about; where it is the same for several, the difference only is listed. */
+function aboutOf(group: readonly Answer[]): string {
+  const names = group.map(({ about }) => about.join(' · '));
+  return names.length <= 3 ? names.join('; ') : `${names.slice(0, 3).join('; ')}; and ${names.length - 3} more`;
+}
+
+function sidesLine({ needs, has }: Answer, { system }: CheckTextOptions): string {
+  const said = [needs && `Needs ${printAmount(needs.amount, system)}`, has && `has ${printAmount(has.amount, system)}`].filter((part) => part !== undefined);
+  return said.length === 0 ? '' : `${said.join(', ')}.`;
+}
+
+function mends(answer: Answer, { paint, columns }: CheckTextOptions): string[] {
+  return (answer.mends ?? []).map((mend) => {
+    const [first = '', ...rest] = wrap(mendText(mend), columns, `${INDENT}       `).split('\n');
+    return [`${INDENT}  ${paint.dim('mend')} ${first.trimStart()}`, ...rest].join('\n');
+  });
+}
+
+function mendText({ says, use, costs }: Mend): string {
+  const after = use === undefined ? '' : `: use ${printUse(use)}`;
+  return `${says}${after}${costs === undefined ? '' : ` (${costs})`}`;
+}
+
+function working(answer: Answer, options: CheckTextOptions): string[] {
+  const { paint, columns, system } = options;
+  const row = (label: string, text: string) => {
+    const [first = '', ...rest] = wrap(text, columns, `${INDENT}         `).split('\n');
+    return [`${INDENT}  ${paint.dim(label.padEnd(6))} ${first.trimStart()}`, ...rest].join('\n');
+  };
+  const side = (label: string, one: Side | undefined) => (one === undefined ? [] : [row(label, `${printAmount(one.amount, system)}   ${one.from}`)]);
+  const steps = (answer.steps ?? []).map(({ says, amount }) => row('step', amount === undefined ? says : `${says}: ${printAmount(amount, system)}`));
+  const missing = (answer.missing ?? []).map(({ says, measure }) => row('wants', measure === undefined ? says : `${says}. ${measure}`));
+  const rests = options.restsOn(answer.key).map((figure) => row('rests', restText(figure, system)));
+  return [
+    ...side('needs', answer.needs), ...side('has', answer.has), ...steps, ...missing, ...mends(answer, options), ...(answer.notes ?? []).map((note) => row('note', note)), ...rests,
+    row('source', answer.sources.join('; ')),
+  ];
+}
+
+function restText(figure: Figure, system: System): string {
+  const bounds = figure.low === figure.high ? '' : ` (${printNumber(inSystem({ value: figure.low, unit: figure.unit }, system).value)} to ${printNumber(inSystem({ value: figure.high, unit: figure.unit }, system).value)})`;
+  return `${printAmount({ value: figure.value, unit: figure.unit }, system)}${bounds} ${figure.basis}  ${figure.path}`;
+}
+
+function waitingText(answers: readonly Answer[], { paint, working: shown, columns }: CheckTextOptions): string {
+  const waits = waiting(answers);
+  if (waits.length === 0) return '';
+  const missing = new Map(waits.flatMap(({ missing: wanted = [] }) => wanted.map((one) => [one.path, one] as const)));
+  const head = `${paint.mark('unknown')} ${waits.length} ${waits.length === 1 ? 'question waits' : 'questions wait'} for ${missing.size} ${missing.size === 1 ? 'figure' : 'figures'} not entered yet`;
+  if (!shown) return `${head}; --working names them.`;
+  const rows = [...missing.values()].map(({ says, path, measure }) => wrap(`${says}  ${paint.dim(path)}${measure === undefined ? '' : `  ${measure}`}`, columns, INDENT));
+  return [`${head}:`, ...rows].join('\n');
+}

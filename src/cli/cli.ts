@@ -1,0 +1,78 @@
+import { createInterface } from 'node:readline';
+import { Command, CommanderError } from 'commander';
+import { nearestName } from '../faults/nearestName.ts';
+import { commands } from './commands/index.generated.ts';
+import { Refusal } from './Refusal.ts';
+import { EXIT, type World } from './World.ts';
+
+/** Runs one command line and returns the exit code. Only the named command is loaded. */
+export async function run(argv: readonly string[], world: World): Promise<number> {
+  const program = new Command('setworthy')
+    .description('Checks a camera build before the day, question by question, and prints what the crew needs.')
+    .exitOverride()
+    .configureOutput({ writeOut: world.out, writeErr: world.err });
+  const wanted = argv[0] ?? '';
+  for (const [name, { summary, load }] of Object.entries(commands)) {
+    const loaded = name === wanted ? await load() : undefined;
+    program.addCommand(loaded === undefined ? new Command(name).description(summary) : inherit(loaded.command(world), program));
+  }
+  try {
+    if (wanted !== '' && !wanted.startsWith('-') && wanted !== 'help' && !Object.hasOwn(commands, wanted)) return unknownCommand(wanted, world);
+    await program.parseAsync([...argv], { from: 'user' });
+    return world.exitCode;
+  } catch (thrown) {
+    return exitCodeOf(thrown, world);
+  }
+}
+
+function inherit(command: Command, program: Command): Command {
+  return command.copyInheritedSettings(program);
+}
+
+function unknownCommand(wanted: string, world: World): number {
+  const near = nearestName(wanted, Object.keys(commands));
+  world.err(`There is no command "${wanted}".${near === undefined ? '' : ` Did you mean "${near}"?`} setworthy --help lists them.\n`);
+  return EXIT.badInput;
+}
+
+function exitCodeOf(thrown: unknown, world: World): number {
+  if (thrown instanceof CommanderError) return thrown.exitCode === 0 || thrown.code === 'commander.help' ? EXIT.fine : EXIT.badInput;
+  if (thrown instanceof Refusal) {
+    world.err(`${thrown.message}\n`);
+    return EXIT.badInput;
+  }
+  if ((thrown as NodeJS.ErrnoException).code === 'EPIPE') return world.exitCode;
+  throw thrown;
+}
+
+/** The world of a real process. */
+export function processWorld(): World {
+  const stop = new AbortController();
+  process.once('SIGINT', () => {
+    stop.abort();
+    process.once('SIGINT', () => process.exit(130));
+  });
+  const encoding = process.env['LC_ALL'] ?? process.env['LC_CTYPE'] ?? process.env['LANG'] ?? 'UTF-8';
+  return {
+    out: (text) => void process.stdout.write(text),
+    err: (text) => void process.stderr.write(text),
+    lines: () => createInterface({ input: process.stdin, crlfDelay: Infinity }),
+    ask: process.stdin.isTTY ? askPerson : undefined,
+    colour: process.stdout.isTTY === true && process.env['NO_COLOR'] === undefined && process.env['TERM'] !== 'dumb',
+    unicode: /utf-?8/i.test(encoding) || encoding === '' || encoding === 'C.UTF-8',
+    columns: process.stdout.columns ?? 110,
+    today: () => new Date(),
+    stop: stop.signal,
+    exitCode: EXIT.fine,
+  };
+}
+
+function askPerson(question: string): Promise<string> {
+  const terminal = createInterface({ input: process.stdin, output: process.stdout });
+  return new Promise((resolve) => {
+    terminal.question(question, (answer) => {
+      terminal.close();
+      resolve(answer);
+    });
+  });
+}

@@ -1,0 +1,58 @@
+import { Command } from 'commander';
+import { DISCIPLINES } from '../../check/answer.ts';
+import { Checker } from '../../check/Checker.ts';
+import { questions } from '../../check/questions/index.generated.ts';
+import { worstFirst } from '../../check/ranking.ts';
+import { restsOn } from '../../check/restsOn.ts';
+import { answersAbout, type Narrowing } from '../answersAbout.ts';
+import { checkText } from '../checkText.ts';
+import { loadShoot } from '../files.ts';
+import { paintFor } from '../paint.ts';
+import { EXIT, type World } from '../World.ts';
+
+export const summary = 'Checks a shoot and says what fails, worst first';
+
+interface Options extends Narrowing {
+  readonly json?: boolean;
+  readonly all?: boolean;
+  readonly working?: boolean;
+  readonly imperial?: boolean;
+  readonly studied?: boolean;
+}
+
+export function command(world: World): Command {
+  return new Command('check')
+    .description(`${summary}. Exit code: 0 all good or tight, 1 something fails or is unknown, 2 bad input.`)
+    .argument('<file>', 'a *.shoot.json file')
+    .option('--build <name>', 'only what concerns this build')
+    .option('--setup <name>', 'only this setup')
+    .option('--glass <name>', 'only this glass')
+    .option('--lens <name>', 'only glasses with this lens')
+    .option('--shot <name>', 'only this shot')
+    .option('--question <id>', `only this question or discipline (${DISCIPLINES.join(', ')})`)
+    .option('--all', 'every answer on its own line, good ones too')
+    .option('--working', 'numbers, steps, figures and sources of each finding')
+    .option('--studied', 'run the studied questions too: simulations take seconds')
+    .option('--imperial', 'inches, feet and pounds')
+    .option('--json', 'all answers as JSON')
+    .action((file: string, options: Options) => check(world, file, options));
+}
+
+function check(world: World, file: string, options: Options): void {
+  const shoot = loadShoot(world, file);
+  const checker = new Checker(shoot, questions);
+  const narrowed = answersAbout(shoot, checker.answers(), options);
+  const answers = options.studied === true ? narrowed.flatMap((one) => (one.verdict === 'pending' ? (checker.study(one.key) ?? []) : one)) : narrowed;
+  if (options.json === true) {
+    const full = answers.toSorted(worstFirst).map((answer) => Object.assign({}, answer, { rests: restsOn(checker.ledger, answer.key) }));
+    world.out(`${JSON.stringify({ title: shoot.title, answers: full }, null, 1)}\n`);
+  } else {
+    world.out(
+      checkText(shoot.title, answers, {
+        paint: paintFor(world), columns: Math.max(60, Math.min(world.columns, 120)), system: options.imperial === true ? 'imperial' : 'metric',
+        all: options.all ?? false, working: options.working ?? false, restsOn: (key) => restsOn(checker.ledger, key),
+      }),
+    );
+  }
+  if (answers.some(({ verdict }) => verdict === 'fails' || verdict === 'unknown')) world.exitCode = EXIT.fails;
+}

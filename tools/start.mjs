@@ -1,0 +1,10 @@
+/** From a fresh clone to answers: installs where needed, builds, checks the demo. */
+import { spawnSync } from 'node:child_process';
+import { installWhereMissing } from './installed.mjs';
+import { run } from './run.mjs';
+
+process.chdir(new URL('..', import.meta.url).pathname);
+installWhereMissing();
+run('node', ['tools/build.mjs']);
+const { status } = spawnSync('node', ['dist/cli.js', 'check', 'examples/demo.shoot.json'], { stdio: 'inherit' });
+if (status === 2) process.exit(2);

@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import * as z from 'zod';
 import type { Fault, Outcome } from '../faults/Fault.ts';
 import { schemaFaults } from '../faults/schemaFaults.ts';
 
@@ -51,7 +51,7 @@ export class NoAnswer extends Error {
 
 /** Makes a calculator of a contract and the function that keeps it. */
 export function calculator<Inputs extends z.ZodType, Results extends object>(
-  contract: Contract<Inputs, Results>,
+  contract: Contract<Inputs, NoInfer<Results>>,
   compute: (given: z.output<Inputs>) => Results,
 ): Calculator<Inputs, Results> {
   const answer = (input: unknown): Outcome<Results> => {

@@ -1,6 +1,6 @@
 import { calculator } from '../calculator.ts';
-import { inputs, oneOf, positive } from '../inputs.ts';
-import { objectDistanceFromSensor } from './objectDistance.ts';
+import { inputs, oneOf, orInfinity, positive } from '../inputs.ts';
+import { imageDistanceFromSensor, needsBeyondFocalLength, objectDistanceFromSensor } from './thinLens.ts';
 
 export interface DepthOfField {
   nearMm: number;
@@ -17,7 +17,7 @@ export const depthOfField = calculator(
     inputs: inputs({
       focalLengthMm: positive('mm', 'focal length; of an anamorphic lens the longer, vertical one, which governs'),
       fNumber: positive('ratio', 'f-number (not the T-number)'),
-      focusDistanceMm: positive('mm', 'distance in focus, from the datum named by `from`'),
+      focusDistanceMm: orInfinity(positive('mm', 'distance in focus, from the datum named by `from`; null: infinity')),
       circleOfConfusionMm: positive('mm', 'largest blur on the sensor that still counts as sharp'),
       from: oneOf(['lens', 'sensor'], 'datum of the distances: the lens (principal plane) or the sensor plane'),
     }),
@@ -44,10 +44,13 @@ export const depthOfField = calculator(
   },
   ({ focalLengthMm: f, fNumber, focusDistanceMm, circleOfConfusionMm, from }): DepthOfField => {
     const s = from === 'lens' ? focusDistanceMm : objectDistanceFromSensor(f, focusDistanceMm);
-    const offset = focusDistanceMm - s;
-    const hyperfocalMm = (f * f) / (fNumber * circleOfConfusionMm) + f;
-    const nearMm = (s * (hyperfocalMm - f)) / (hyperfocalMm + s - 2 * f) + offset;
-    const farMm = s >= hyperfocalMm ? Infinity : (s * (hyperfocalMm - f)) / (hyperfocalMm - s) + offset;
+    if (from === 'lens') needsBeyondFocalLength(f, s, 'focusDistanceMm');
+    const offsetMm = from === 'lens' ? 0 : imageDistanceFromSensor(f, focusDistanceMm);
+    const reach = (f * f) / (fNumber * circleOfConfusionMm);
+    const hyperfocalMm = reach + f;
+    // s(H − f)/(H + s − 2f), divided through by s so that infinity has a value too.
+    const nearMm = reach / (1 + (reach - f) / s) + offsetMm;
+    const farMm = s >= hyperfocalMm ? Infinity : (s * reach) / (hyperfocalMm - s) + offsetMm;
     return { nearMm, farMm, totalMm: farMm - nearMm, hyperfocalMm };
   },
 );

@@ -1,0 +1,56 @@
+import { fc, test as property } from '@fast-check/vitest';
+import { expect, test } from 'vitest';
+import { depthOfField } from './depthOfField.ts';
+import { simpleDepth } from './simpleDepth.ts';
+
+const INCH = 25.4;
+const FOOT = 304.8;
+const inFeet = (f: number, fNumber: number, c: number, s: number) => {
+  const depth = simpleDepth({ focalLengthMm: f * INCH, fNumber, circleOfConfusionMm: c * INCH, focusDistanceMm: s * FOOT });
+  return { hyperfocal: depth.hyperfocalMm / FOOT, near: depth.nearMm / FOOT, far: depth.farMm / FOOT };
+};
+
+test('US Army course SS0507, events 10 and 12 (printed digits; the second cut, not rounded)', () => {
+  const atHyperfocal = inFeet(2, 8, 0.002, 20.8333);
+  expect(atHyperfocal.hyperfocal).toBeCloseTo(20.8, 1);
+  expect(atHyperfocal.near).toBeCloseTo(10.4, 1);
+  const cut = inFeet(3, 8, 0.002, 15);
+  expect(Math.floor(cut.hyperfocal * 10) / 10).toBe(46.8);
+  expect(Math.floor(cut.near * 10) / 10).toBe(11.3);
+  expect(Math.floor(cut.far)).toBe(22);
+});
+
+test('US Navy NAVEDTRA 14209: 6.1 in, hyperfocal 554 ft, at 10 ft → 9.8 and 10.2 ft', () => {
+  // The course gives H and not the circle of confusion, so f²/(N·c) is made to be 554 ft.
+  const { hyperfocal, near, far } = inFeet(6.1, 1, 6.1 ** 2 / (554 * 12), 10);
+  expect([hyperfocal, near, far].map((feet) => feet.toFixed(1))).toEqual(['554.0', '9.8', '10.2']);
+});
+
+test('Barnet Book of Photography: 6 in, f/8, 1/100 in → 450 in = 37.5 ft', () => {
+  expect(inFeet(6, 8, 0.01, 10).hyperfocal).toBeCloseTo(37.5, 9);
+});
+
+property.prop([fc.integer({ min: 2, max: 30 }), fc.double({ min: 1000, max: 1e6, noNaN: true })])(
+  "Piper's rule: focused at H/n, sharp from H/(n+1) to H/(n−1) (Sinclair, Handbook of Photography)",
+  (n, hyperfocalMm) => {
+    const depth = simpleDepth({ focalLengthMm: 100, fNumber: 1, circleOfConfusionMm: 1e4 / hyperfocalMm, focusDistanceMm: hyperfocalMm / n });
+    expect(depth.nearMm / (hyperfocalMm / (n + 1))).toBeCloseTo(1, 9);
+    expect(depth.farMm / (hyperfocalMm / (n - 1))).toBeCloseTo(1, 9);
+  },
+);
+
+test("Piper's printed case: 30 ft, at 10 ft → 7.5 and 15 ft", () => {
+  const { near, far } = inFeet(6, 1, 36 / (30 * 12), 10);
+  expect([near, far]).toEqual([expect.closeTo(7.5, 9), expect.closeTo(15, 9)]);
+});
+
+test('differs from the exact form in the third digit', () => {
+  const given = { focalLengthMm: 50, fNumber: 2.8, focusDistanceMm: 1000, circleOfConfusionMm: 0.025 };
+  const share = simpleDepth(given).totalMm / depthOfField({ ...given, from: 'lens' }).totalMm;
+  expect(share).toBeGreaterThan(1.04);
+  expect(share).toBeLessThan(1.06);
+});
+
+test('a T-number of zero in the place of an f-number is refused', () => {
+  expect(simpleDepth.answer({ focalLengthMm: 50, fNumber: 0, focusDistanceMm: 1000, circleOfConfusionMm: 0.025 })).toMatchObject({ ok: false });
+});

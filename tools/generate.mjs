@@ -49,9 +49,9 @@ if (existsSync(join(root, 'src/check/questions'))) {
     ...questions.map(({ file, name, as }) => `import { ${name} as ${as} } from './${file}';`),
     '',
     '/** Every question that can be asked, in the order of the rooms. */',
-    'export const questions = [',
+    'export const questions: readonly AnyQuestion[] = [',
     ...questions.map(({ as }) => `  ${as},`),
-    '] as readonly unknown[] as readonly AnyQuestion[];',
+    '];',
   ]);
 }
 

@@ -36,7 +36,7 @@ export class Checker {
 
   /** Runs one studied question, or asks one immediate question, by its key. `undefined` where it does not arise. */
   study(key: string): Answer | undefined {
-    const question = this.#questions.find(({ id }) => key.startsWith(`${id}|`));
+    const question = this.#questions.find(({ id }) => key.split('|', 1)[0] === id);
     const subject = question && this.#subjects(question).find((one) => keyOf(question.id, one) === key);
     if (question === undefined || subject === undefined) return undefined;
     this.#studied.add(key);

@@ -12,6 +12,12 @@ export function describeFigure(part: PartView, path: string): Missing {
   return { path: `${part.path}/${path}`, says, ...(measure === undefined ? {} : { measure: measure.how }) };
 }
 
+/** The bench measurement that gives the figure at a path of the file, by its name; only parts have such figures. */
+export function measureOf(path: string): string | undefined {
+  const inPart = /^kit\/(?:parts\/[^/]+|copies\/[^/]+\/figures)\/(.+)$/.exec(path)?.[1];
+  return inPart === undefined ? undefined : metaAt(partSchema, inPart.split('/'))?.measure;
+}
+
 interface Words {
   readonly description?: string;
   readonly measure?: string;

@@ -15,9 +15,9 @@ export interface Question<S extends Subject = Subject> {
   /** Published sources, or "common practice". */
   readonly sources: readonly string[];
   /** Everything in this shoot it arises for. Reads through the ledger only. */
-  readonly subjects: (ledger: Ledger) => readonly S[];
+  subjects(ledger: Ledger): readonly S[];
   /** The judgement, or `null` where on a closer look it does not arise. Throws `NotEntered` (through `Asking`) for want of a figure. */
-  readonly ask: (asking: Asking, subject: S) => Judgement | null;
+  ask(asking: Asking, subject: S): Judgement | null;
 }
 
 /** A question of any subject, for lists of them. */

@@ -16,22 +16,40 @@ export interface Narrowing {
 
 /** The answers that concern what was asked for; what does not exist is refused with the nearest name. */
 export function answersAbout(shoot: Shoot, answers: readonly Answer[], narrowing: Narrowing): Answer[] {
-  const setups = narrowing.build === undefined ? undefined : setupsWith(shoot, chosen(shoot.builds, narrowing.build, 'build'));
-  const build = narrowing.build === undefined ? undefined : chosen(shoot.builds, narrowing.build, 'build');
-  const setup = narrowing.setup === undefined ? undefined : chosen(shoot.setups, narrowing.setup, 'setup');
-  const glass = narrowing.glass === undefined ? undefined : chosen(shoot.glasses, narrowing.glass, 'glass');
-  const glasses = narrowing.lens === undefined ? undefined : glassesWith(shoot, chosen({ ...shoot.kit.parts, ...shoot.kit.copies }, narrowing.lens, 'lens'));
-  const shot = narrowing.shot === undefined ? undefined : chosen(shoot.shots ?? {}, narrowing.shot, 'shot');
-  const question = narrowing.question === undefined ? undefined : chosenQuestion(narrowing.question);
-  return answers.filter(
-    ({ subject, question: id }) =>
-      (build === undefined || subject.build === build || (subject.setup !== undefined && setups?.includes(subject.setup) === true)) &&
-      (setup === undefined || subject.setup === setup) &&
-      (glass === undefined || subject.glass === glass) &&
-      (glasses === undefined || (subject.glass !== undefined && glasses.includes(subject.glass))) &&
-      (shot === undefined || subject.shot === shot) &&
-      (question === undefined || id === question || id.startsWith(`${question}.`)),
-  );
+  const wanted = narrowedTo(shoot, narrowing);
+  return answers.filter((answer) => wanted.every((concerns) => concerns(answer)));
+}
+
+type Concerns = (answer: Answer) => boolean;
+
+function narrowedTo(shoot: Shoot, { build, setup, glass, lens, shot, question }: Narrowing): Concerns[] {
+  const wanted: Concerns[] = [];
+  if (build !== undefined) {
+    const id = chosen(shoot.builds, build, 'build');
+    const setups = setupsWith(shoot, id);
+    wanted.push(({ subject }) => subject.build === id || setups.includes(subject.setup ?? ''));
+  }
+  if (setup !== undefined) {
+    const id = chosen(shoot.setups, setup, 'setup');
+    wanted.push(({ subject }) => subject.setup === id);
+  }
+  if (glass !== undefined) {
+    const id = chosen(shoot.glasses, glass, 'glass');
+    wanted.push(({ subject }) => subject.glass === id);
+  }
+  if (lens !== undefined) {
+    const glasses = glassesWith(shoot, chosen({ ...shoot.kit.parts, ...shoot.kit.copies }, lens, 'lens'));
+    wanted.push(({ subject }) => glasses.includes(subject.glass ?? ''));
+  }
+  if (shot !== undefined) {
+    const id = chosen(shoot.shots ?? {}, shot, 'shot');
+    wanted.push(({ subject }) => subject.shot === id);
+  }
+  if (question !== undefined) {
+    const id = chosenQuestion(question);
+    wanted.push((answer) => answer.question === id || answer.question.startsWith(`${id}.`));
+  }
+  return wanted;
 }
 
 const setupsWith = (shoot: Shoot, build: string): string[] =>

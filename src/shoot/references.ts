@@ -31,7 +31,7 @@ function kitReferences({ kit }: Shoot): Fault[] {
 function partReferences(id: string, part: Part): Fault[] {
   const ports = Object.keys(part.ports ?? {});
   const feeds = Object.entries(part.ports ?? {}).flatMap(([portId, port]) =>
-    [port.video?.from, port.power?.from].flatMap((from) =>
+    [port.video?.from, port.power?.from, port.shares].flatMap((from) =>
       from === undefined || (from === 'pack' && (part.pack !== undefined || part.batteryPlate !== undefined)) ? [] : missing(`kit/parts/${id}/ports/${portId}`, from, 'port', ports),
     ),
   );
@@ -61,10 +61,16 @@ function assemblyReferences(shoot: Shoot): Fault[] {
   return [...builds, ...glasses];
 }
 
-const glassesAround = (shoot: Shoot, build: string): Glass[] =>
-  Object.values(shoot.setups).filter((setup) => setup.camera === build).flatMap((setup) => setup.glasses.flatMap((glass) => shoot.glasses[glass] ?? []));
-const buildsAround = (shoot: Shoot, glass: string): Build[] =>
-  Object.values(shoot.setups).filter((setup) => setup.glasses.includes(glass)).flatMap((setup) => shoot.builds[setup.camera] ?? []);
+/** The glasses a build is used with; one that no setup uses yet may reach any. */
+function glassesAround(shoot: Shoot, build: string): Glass[] {
+  const used = Object.values(shoot.setups).filter(({ camera }) => camera === build).flatMap(({ glasses }) => glasses.flatMap((glass) => shoot.glasses[glass] ?? []));
+  return used.length > 0 ? used : Object.values(shoot.glasses);
+}
+
+function buildsAround(shoot: Shoot, glass: string): Build[] {
+  const used = Object.values(shoot.setups).filter(({ glasses }) => glasses.includes(glass)).flatMap(({ camera }) => shoot.builds[camera] ?? []);
+  return used.length > 0 ? used : Object.values(shoot.builds);
+}
 
 type Assembly = { pieces: Record<string, Piece>; joints?: Record<string, Joint> | undefined; lines?: Record<string, Line> | undefined };
 
@@ -95,12 +101,20 @@ function modeReference(shoot: Shoot, path: string, piece: Piece): Fault[] {
 }
 
 function endReference(shoot: Shoot, path: string, end: string, of: 'points' | 'ports', known: Record<string, Piece>[]): Fault[] {
-  const [pieceId = '', at = ''] = end.split('/');
+  const [at = '', pieceId = '', build] = end.split('/').toReversed();
+  if (build !== undefined) return farEnd(shoot, path, build, pieceId, at, of);
   const piece = known.find((pieces) => pieceId in pieces)?.[pieceId];
   if (piece === undefined) return missing(path, pieceId, 'piece', known.flatMap((pieces) => Object.keys(pieces)));
   const part = partOf(shoot, piece);
   if (part === undefined) return [];
   return missing(path, at, `${of === 'points' ? 'point' : 'port'} on ${part.name}`, Object.keys(part[of] ?? {}));
+}
+
+/** The end of a cable in another build. */
+function farEnd(shoot: Shoot, path: string, buildId: string, pieceId: string, at: string, of: 'points' | 'ports'): Fault[] {
+  const build = shoot.builds[buildId];
+  if (build === undefined) return missing(path, buildId, 'build', Object.keys(shoot.builds));
+  return endReference(shoot, path, `${pieceId}/${at}`, of, [build.pieces, ...glassesAround(shoot, buildId).map((glass) => glass.pieces)]);
 }
 
 function setupReferences(shoot: Shoot): Fault[] {

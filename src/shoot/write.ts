@@ -36,7 +36,7 @@ function ordered(value: unknown, schema: z.ZodType | undefined): unknown {
 
 /** Of a union's objects, the one that knows most of the keys. */
 function shapeAmong(options: readonly z.ZodType[], keys: readonly string[]): Record<string, z.ZodType> | undefined {
-  const shapes = options.flatMap((option) => (option.def as unknown as Definition).shape ?? []);
+  const shapes = options.map((option) => (option.def as unknown as Definition).shape).filter((shape) => shape !== undefined);
   const known = (shape: Record<string, z.ZodType>) => keys.filter((key) => key in shape).length;
   return shapes.toSorted((a, b) => known(b) - known(a))[0];
 }

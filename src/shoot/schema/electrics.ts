@@ -47,6 +47,7 @@ export const port = z.strictObject({
   connector: name,
   sex: z.enum(['male', 'female', 'neutral']).optional(),
   at: z.tuple([z.number(), z.number(), z.number()]).optional(),
+  shares: id.optional().meta({ description: 'another port in the same plug: one cable serves both' }),
   video: videoPort.optional(),
   power: powerPort.optional(),
   control: controlPort.optional(),

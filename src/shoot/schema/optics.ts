@@ -100,6 +100,7 @@ export const focusRing = z.strictObject({
 
 /** Variable diopter in front: the taking lens stays at infinity. */
 export const focuser = z.strictObject({
+  toSensorMm: figure.positive('focuser to sensor plane, where nothing is placed').optional(),
   clearMm: figure.positive('clear diameter').optional(),
   transmittance: figure.share('share of the light that passes').optional(),
 });

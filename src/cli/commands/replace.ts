@@ -1,0 +1,36 @@
+import { Command } from 'commander';
+import { Checker } from '../../check/Checker.ts';
+import { questions } from '../../check/questions/index.generated.ts';
+import { faultText } from '../../faults/Fault.ts';
+import { applyEdit } from '../../shoot/edit/Edit.ts';
+import { replacePart } from '../../shoot/edit/replacePart.ts';
+import { writeShoot } from '../../shoot/write.ts';
+import { summaryLine } from '../checkText.ts';
+import { chosen } from '../chosen.ts';
+import { loadShoot, writeWhole } from '../files.ts';
+import { paintFor } from '../paint.ts';
+import { Refusal, valueOrRefuse } from '../Refusal.ts';
+import type { World } from '../World.ts';
+
+export const summary = 'Puts one part in place of another, keeps what fits and lists what broke';
+
+export function command(world: World): Command {
+  return new Command('replace')
+    .description(`${summary}. The builds concerned are kept as they were beside the changed ones.`)
+    .argument('<file>', 'a *.shoot.json file')
+    .argument('<old>', 'part or copy that drops out')
+    .argument('<new>', 'part or copy that takes its place')
+    .option('--out <file>', 'where to write; the file itself where not given')
+    .action((file: string, oldName: string, newName: string, { out = file }: { out?: string }) => {
+      const shoot = loadShoot(world, file);
+      const stock = { ...shoot.kit.parts, ...shoot.kit.copies };
+      const [oldId, newId] = [chosen(stock, oldName, 'part or copy'), chosen(stock, newName, 'part or copy')];
+      const { edit, broke } = replacePart(shoot, oldId, newId);
+      if (edit.patches.length === 0) throw new Refusal(file, [{ path: '', message: `${stock[oldId]?.name ?? oldId} is not used in any build or glass.`, cure: 'Nothing was written.' }]);
+      const { shoot: next } = valueOrRefuse(applyEdit(shoot, edit), file);
+      writeWhole(out, writeShoot(next));
+      const paint = paintFor(world);
+      const lines = broke.length === 0 ? ['Every joint and line was kept.'] : ['What broke:', ...broke.map((fault) => `  ${faultText(fault)}`)];
+      world.out(`${edit.says}. Written: ${out}\n${lines.join('\n')}\n\nbefore  ${summaryLine(new Checker(shoot, questions).answers(), paint)}\nafter   ${summaryLine(new Checker(next, questions).answers(), paint)}\n`);
+    });
+}

@@ -1,0 +1,79 @@
+import type { Piece, Line } from '../schema/build.ts';
+import type { Part } from '../schema/part.ts';
+import type { Port } from '../schema/electrics.ts';
+import { typicalParts } from '../typical/typicalParts.ts';
+
+/** An assembly as it is put together: pieces, lines, and the cables that had to be added to the kit. */
+export interface Wiring {
+  readonly pieces: Record<string, Piece>;
+  readonly lines: Record<string, Line>;
+  readonly cables: Set<string>;
+  /** Outputs that feed another build. */
+  readonly takenAfar: Set<string>;
+}
+
+type Kind = Port['kind'];
+
+/** Runs a cable from a free output of one piece to a free input of another, by the first pair of ports that some typical cable fits. */
+export function connect(wiring: Wiring, kind: Kind, from: string, to: string): boolean {
+  const outputs = freePorts(wiring, from, kind, 'out');
+  const inputs = freePorts(wiring, to, kind, 'in');
+  for (const [outId, output] of outputs) {
+    for (const [inId, input] of inputs) {
+      const cable = cableBetween(output, input);
+      if (cable === undefined) continue;
+      wiring.cables.add(cable);
+      wiring.lines[`${from}-${to}-${kind}`] = { from: `${from}/${outId}`, to: `${to}/${inId}`, cable };
+      return true;
+    }
+  }
+  return false;
+}
+
+/** Runs the longest cable that fits from a free picture output of one build to a piece of another. */
+export function connectFar(near: Wiring, nearBuild: string, far: Wiring, to: string): boolean {
+  const pairs = Object.keys(near.pieces).flatMap((from) =>
+    freePorts(near, from, 'video', 'out').flatMap(([outId, output]) =>
+      freePorts(far, to, 'video', 'in').flatMap(([inId, input]) => {
+        const cable = cablesBetween(output, input).at(-1);
+        return cable === undefined ? [] : { from: `${from}/${outId}`, to: `${to}/${inId}`, cable };
+      }),
+    ),
+  );
+  const [first] = pairs.filter(({ from }) => !near.takenAfar.has(from));
+  if (first === undefined) return false;
+  near.takenAfar.add(first.from);
+  far.cables.add(first.cable);
+  far.lines[`picture-from-${nearBuild}`] = { ...first, from: `${nearBuild}/${first.from}` };
+  return true;
+}
+
+/** Feeds a piece from the first of several sources that has a free outlet which fits. */
+export const feed = (wiring: Wiring, sources: readonly string[], to: string): boolean => sources.some((source) => connect(wiring, 'power', source, to));
+
+function freePorts(wiring: Wiring, piece: string, kind: Kind, way: 'in' | 'out'): (readonly [string, Port])[] {
+  const part = partOf(wiring, piece);
+  const taken = new Set(Object.values(wiring.lines).flatMap(({ from, to }) => [from, to]));
+  return Object.entries(part?.ports ?? {}).filter(([id, port]) => port.kind === kind && port.way === way && !taken.has(`${piece}/${id}`));
+}
+
+const partOf = ({ pieces }: Wiring, piece: string): Omit<Part, 'basis'> | undefined => typicalParts[pieces[piece]?.of ?? ''];
+
+/** The shortest typical cable whose two ends go into these two sockets, either way round. */
+const cableBetween = (a: Port, b: Port): string | undefined => cablesBetween(a, b)[0];
+
+/** The typical cables between two sockets, shortest first. */
+function cablesBetween(a: Port, b: Port): string[] {
+  if (a.kind === 'video' && a.video?.signal !== b.video?.signal) return [];
+  const fits = Object.entries(typicalParts).filter(([, { cable }]) => {
+    if (cable?.carries !== a.kind) return false;
+    const [one, other] = cable.ends;
+    return (plugs(one, a) && plugs(other, b)) || (plugs(other, a) && plugs(one, b));
+  });
+  const length = (id: string) => Number(typicalParts[id]?.cable?.lengthMm);
+  return fits.map(([id]) => id).toSorted((one, other) => length(one) - length(other));
+}
+
+function plugs(end: { connector: string; sex?: string | undefined }, port: Port): boolean {
+  return end.connector === port.connector && (end.sex === undefined || port.sex === undefined || end.sex !== port.sex);
+}

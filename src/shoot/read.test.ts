@@ -1,0 +1,94 @@
+import { readFileSync } from 'node:fs';
+import { describe, expect, test } from 'vitest';
+import { type Draft, tinyShoot } from '../../test/tinyShoot.ts';
+import { migrate } from './migrate.ts';
+import { checkShoot, readKit, readShoot } from './read.ts';
+import { writeShoot } from './write.ts';
+
+const tinyText = readFileSync(new URL('../../examples/tiny.shoot.json', import.meta.url), 'utf8');
+
+/** The faults of the tiny shoot after a change. */
+function faultsAfter(change: (draft: Draft) => void) {
+  const draft = JSON.parse(tinyText) as Draft;
+  change(draft);
+  const read = checkShoot(draft);
+  return read.ok ? [] : read.faults;
+}
+
+describe('broken text is refused with line and column', () => {
+  test.each([
+    ['{"format": "setworthy shoot",\n  "version": 0,,}', { line: 2, column: 16 }],
+    ['{"format": "setworthy shoot"', { line: 1 }],
+    ['{\n"a": 1,\n"a": 2}', { line: 3, message: expect.stringContaining('stands twice') as string }],
+    ['', { message: 'The file is empty.' }],
+    ['PK\u0003\u0004', { message: 'This is not a text file.' }],
+    ['[1, 2]', { message: 'A shoot file is one JSON object.' }],
+    ['{"format": "something else"}', { path: 'format' }],
+  ])('%j', (text, fault) => expect(readShoot(text)).toMatchObject({ ok: false, faults: [fault] }));
+
+  test('a file of a hundred megabytes is refused before it is parsed', () =>
+    expect(readShoot(' '.repeat(100 * 1024 * 1024))).toMatchObject({ ok: false, faults: [{ message: expect.stringContaining('million characters') as string }] }));
+});
+
+describe('all faults come at once, with path and cure', () => {
+  test('wrong types, a misspelt word, a missing key', () => {
+    const faults = faultsAfter((draft) => {
+      draft.setups.sticks.frameRateHz = 'fast';
+      draft.builds.camera.purpose = 'tripd';
+      delete draft.kit.parts.body.name;
+    });
+    expect(faults).toMatchObject([
+      { path: 'kit/parts/body/name', message: 'This is missing; it must be text.' },
+      { path: 'builds/camera/purpose', cure: 'Did you mean "tripod"?' },
+      { path: 'setups/sticks/frameRateHz', message: 'Found "fast"; it must be a number.' },
+    ]);
+  });
+
+  test.each<[string, (draft: Draft) => void, string, RegExp]>([
+    ['a part that is not there', (draft) => (draft.builds.camera.pieces.body.of = 'bdy'), 'builds/camera/pieces/body/of', /Did you mean "body"/],
+    ['a port that is not there', (draft) => (draft.builds.camera.lines.picture.from = 'body/sdi-ot'), 'builds/camera/lines/picture/from', /Did you mean "sdi-out"/],
+    ['a piece that is not there', (draft) => (draft.builds.camera.lines.picture.to = 'monitr/sdi-in'), 'builds/camera/lines/picture/to', /Did you mean "monitor"/],
+    ['a glass piece that is not there', (draft) => draft.glasses.normal.stack.push('blok'), 'glasses/normal/stack/3', /Did you mean "block"/],
+    ['a setup that is not there', (draft) => (draft.shots.portrait.setup = 'stiks'), 'shots/portrait/setup', /Did you mean "sticks"/],
+    ['a mode that is not there', (draft) => (draft.setups.sticks.mode = 'opengate'), 'setups/sticks/mode', /Did you mean "open-gate"/],
+    ['shots that wait for each other', (draft) => (draft.shots.portrait.after = ['portrait']), 'shots', /"after"/],
+    ['keyframes that run backwards', (draft) => (draft.shots.portrait.subject[1].atS = 0), 'shots/portrait/subject/1/atS', /forward/],
+    ['a lens of a kilometre', (draft) => (draft.kit.parts['taking-58'].lens.focalLengthMm = 1e8), 'kit/parts/taking-58/lens/focalLengthMm', /check the unit/],
+    ['bounds that cross', (draft) => (draft.kit.parts.body.massG = { value: 5, low: 6 }), 'kit/parts/body/massG', /Low must not/],
+    ['a colder day than there is', (draft) => (draft.days.one.temperatureC = -300), 'days/one/temperatureC', /Celsius/],
+    ['a name that cannot be a key', (draft) => (draft.setups['a b'] = draft.setups.sticks), 'setups/a b', /letters, digits/],
+  ])('%s', (_what, change, path, words) => {
+    const fault = faultsAfter(change).find((one) => one.path === path);
+    expect(`${fault?.message} ${fault?.cure ?? ''}`).toMatch(words);
+  });
+});
+
+test('an unknown key is kept, reported, and offered the nearest name', () => {
+  const draft = JSON.parse(tinyText) as Draft;
+  draft.kit.parts.body.masG = 12;
+  const read = checkShoot(draft);
+  expect(read).toMatchObject({ ok: true, warnings: [{ path: 'kit/parts/body/masG', cure: 'Did you mean "massG"?' }] });
+  expect(read.ok && writeShoot(read.value)).toContain('"masG": 12');
+});
+
+test('a newer file is refused in words; older ones are brought up step by step', () => {
+  expect(readShoot(tinyText.replace('"version": 0', '"version": 7'))).toMatchObject({ ok: false, faults: [{ path: 'version', cure: expect.stringContaining('Update') as string }] });
+  const steps = { 0: (file: Record<string, unknown>) => ({ ...file, version: 1, added: true }), 1: (file: Record<string, unknown>) => ({ ...file, version: 2 }) };
+  expect(migrate({ version: 0 }, steps, 2)).toMatchObject({ ok: true, value: { version: 2, added: true } });
+  expect(migrate({ version: 0 }, {}, 2)).toMatchObject({ ok: false });
+});
+
+test('writing is stable and order of making does not show', () => {
+  const shoot = tinyShoot();
+  const text = writeShoot(shoot);
+  const again = readShoot(text);
+  expect(again.ok && writeShoot(again.value)).toBe(text);
+  const { title, format, ...rest } = shoot;
+  expect(writeShoot({ ...rest, title, format })).toBe(text);
+});
+
+test('a kit file is read alone', () => {
+  const parts = tinyShoot().kit.parts;
+  expect(readKit(JSON.stringify({ format: 'setworthy kit', version: 0, title: 'Shelf', parts }))).toMatchObject({ ok: true });
+  expect(readKit(tinyText)).toMatchObject({ ok: false, faults: [{ path: 'format' }] });
+});

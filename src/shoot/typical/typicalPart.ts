@@ -1,0 +1,12 @@
+import type { Part } from '../schema/part.ts';
+
+/** A generic class of part: its figures are what such things usually have, sure to a third or so, enough for a first answer. */
+export type TypicalPart = Omit<Part, 'basis' | 'typical'>;
+
+/** The classes of one room, by their id. */
+export type TypicalRoom = Readonly<Record<string, TypicalPart>>;
+
+/** A room of classes made by one rule from a list of rows. */
+export function roomOf<Row>(rows: readonly Row[], make: (row: Row) => readonly [id: string, part: TypicalPart]): TypicalRoom {
+  return Object.fromEntries(rows.map(make));
+}

@@ -1,0 +1,20 @@
+import type { Part } from '../schema/part.ts';
+import { bodies } from './bodies.ts';
+import { cables } from './cables.ts';
+import { focusGear } from './focusGear.ts';
+import { frontOptics } from './frontOptics.ts';
+import { hardware } from './hardware.ts';
+import { lenses } from './lenses.ts';
+import { links } from './links.ts';
+import { monitors } from './monitors.ts';
+import { power } from './power.ts';
+import type { TypicalRoom } from './typicalPart.ts';
+
+/** Every generic class by its id. Common practice: what such things usually have; estimates, to be replaced by figures. */
+export const typicalParts: TypicalRoom = { ...bodies, ...lenses, ...frontOptics, ...focusGear, ...monitors, ...links, ...power, ...cables, ...hardware };
+
+/** A part of a class, ready for a kit: its figures are marked typical. */
+export function typicalPart(id: string): Part | undefined {
+  const found = typicalParts[id];
+  return found === undefined ? undefined : { ...found, typical: id, basis: 'typical' };
+}

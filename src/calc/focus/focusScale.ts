@@ -1,6 +1,7 @@
 import { printNumber } from '../../units/print.ts';
 import { NoAnswer } from '../calculator.ts';
 import { farthestFirst, inMm, type OverDistance, overDistance } from './overDistance.ts';
+import { heldWithin } from './pchip.ts';
 
 /** How far a focus ring stands at each distance, and back: one curve serves both ways. Prepared once, for loops. */
 export interface FocusScale extends OverDistance {
@@ -28,7 +29,8 @@ export function focusScale(marks: readonly RingMark[], path = 'marks'): FocusSca
     throwDeg: Math.abs(near.angleDeg - far.angleDeg),
     angleAt: (distanceMm, atPath = 'atDistanceMm') => over.at(distanceMm, atPath),
     distanceAt(angleDeg, atPath = 'atAngleDeg') {
-      if ((angleDeg - far.angleDeg) * (angleDeg - near.angleDeg) <= 0) return 1 / over.curve.inverse(angleDeg);
+      const [low, high] = [Math.min(far.angleDeg, near.angleDeg), Math.max(far.angleDeg, near.angleDeg)];
+      if (heldWithin(angleDeg, low, high) !== undefined) return 1 / over.curve.inverse(angleDeg);
       const reach = `${printNumber(far.angleDeg, 6)}° (${inMm(far.distanceMm)}) to ${printNumber(near.angleDeg, 6)}° (${inMm(near.distanceMm)})`;
       throw new NoAnswer(atPath, `Found ${printNumber(angleDeg, 6)}°; the marks run from ${reach}.`);
     },

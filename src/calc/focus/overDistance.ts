@@ -1,6 +1,6 @@
 import { printNumber } from '../../units/print.ts';
 import { NoAnswer } from '../calculator.ts';
-import { type Pchip, pchip } from './pchip.ts';
+import { heldWithin, type Pchip, pchip } from './pchip.ts';
 
 /** A measured value at a few focus distances, joined by a smooth curve over 1/distance: what moves glass follows dioptres, not metres. */
 export interface OverDistance {
@@ -31,8 +31,9 @@ export function overDistance(marks: readonly Mark[], path = 'marks'): OverDistan
     farMm,
     curve,
     at(distanceMm, atPath) {
-      const closeness = 1 / distanceMm;
-      if (closeness >= curve.first && closeness <= curve.last) return curve.evaluate(closeness);
+      const closeness = heldWithin(1 / distanceMm, curve.first, curve.last);
+      // An infinite distance is no rounding of the farthest mark.
+      if (closeness !== undefined && (distanceMm < Infinity || farMm === Infinity)) return curve.evaluate(closeness);
       throw new NoAnswer(atPath, `Found ${inMm(distanceMm)}; the marks run from ${inMm(nearMm)} to ${inMm(farMm)}.`);
     },
   };

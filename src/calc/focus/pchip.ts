@@ -3,7 +3,7 @@ export interface Pchip {
   /** The first and the last x. */
   readonly first: number;
   readonly last: number;
-  /** The curve at x. Throws a `RangeError` outside the points: it does not extrapolate. */
+  /** The curve at x. Throws a `RangeError` outside the points, rounding aside: it does not extrapolate. */
   readonly evaluate: (x: number) => number;
   /** Its slope at x. */
   readonly slope: (x: number) => number;
@@ -27,28 +27,38 @@ export function pchip({ x, y }: { readonly x: readonly number[]; readonly y: rea
   const find = finder(knots);
   const first = knots[0]!;
   const last = knots[knots.length - 1]!;
-  const within = (value: number): void => {
-    if (!(value >= first && value <= last)) throw new RangeError(`pchip is known from ${first} to ${last}; asked at ${value}`);
+  const within = (value: number): number => {
+    if (value >= first && value <= last) return value;
+    const held = heldWithin(value, first, last);
+    if (held === undefined) throw new RangeError(`pchip is known from ${first} to ${last}; asked at ${value}`);
+    return held;
   };
   return {
     first,
     last,
     evaluate(value) {
-      within(value);
-      const k = find(value);
-      const t = value - knots[k]!;
+      const place = within(value);
+      const k = find(place);
+      const t = place - knots[k]!;
       const c = 4 * k;
       return ((cubics[c + 3]! * t + cubics[c + 2]!) * t + cubics[c + 1]!) * t + cubics[c]!;
     },
     slope(value) {
-      within(value);
-      const k = find(value);
-      const t = value - knots[k]!;
+      const place = within(value);
+      const k = find(place);
+      const t = place - knots[k]!;
       const c = 4 * k;
       return (3 * cubics[c + 3]! * t + 2 * cubics[c + 2]!) * t + cubics[c + 1]!;
     },
     inverse: inverter(knots, Float64Array.from(y), cubics),
   };
+}
+
+/** A value between two ends, or the end that it passes by no more than rounding; `undefined` beyond. */
+export function heldWithin(value: number, low: number, high: number): number | undefined {
+  const rounding = 2 ** -48 * Math.max(Math.abs(low), Math.abs(high));
+  if (!(value >= low - rounding && value <= high + rounding)) return undefined;
+  return Math.min(Math.max(value, low), high);
 }
 
 /** The interval that holds a value. It tries the last one first: in loops the next value is mostly there. */
@@ -115,13 +125,13 @@ function inverter(knots: Float64Array, heights: Float64Array, cubics: Float64Arr
   const find = finder(rising);
   return (y) => {
     if (!monotone) throw new RangeError('a pchip has an inverse only where its points rise or fall throughout');
-    const target = y * sign;
-    if (!(target >= rising[0]! && target <= rising[end]!)) throw new RangeError(`pchip runs from ${heights[0]} to ${heights[end]}; asked for ${y}`);
+    const target = heldWithin(y * sign, rising[0]!, rising[end]!);
+    if (target === undefined) throw new RangeError(`pchip runs from ${heights[0]} to ${heights[end]}; asked for ${y}`);
     const k = find(target);
+    if (target === rising[k]) return knots[k]!;
+    if (target === rising[k + 1]) return knots[k + 1]!;
     const width = knots[k + 1]! - knots[k]!;
-    if (y === heights[k]) return knots[k]!;
-    if (y === heights[k + 1]) return knots[k + 1]!;
-    return Math.min(knots[k]! + rootWithin(cubics, 4 * k, width, y), knots[k + 1]!);
+    return Math.min(knots[k]! + rootWithin(cubics, 4 * k, width, target * sign), knots[k + 1]!);
   };
 }
 

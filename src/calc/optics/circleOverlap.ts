@@ -42,7 +42,8 @@ function commonArea(a: number, b: number, d: number): number {
 
 /** The part of the circle of radius `own` beyond the common chord. */
 function segmentArea(own: number, other: number, d: number): number {
-  const sineOfHalf = Math.sqrt(((other - d + own) * (other + d - own)) / (4 * d * own));
+  // d less the difference of the radii, in this order: a tiny d would be lost in the sum of d and a radius.
+  const sineOfHalf = Math.sqrt(((own + other - d) / (4 * own)) * ((d - (own - other)) / d));
   const angle = 2 * Math.asin(Math.min(1, sineOfHalf));
   return own * own * (angle - Math.sin(angle) * Math.cos(angle));
 }

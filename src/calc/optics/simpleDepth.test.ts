@@ -44,6 +44,14 @@ test("Piper's printed case: 30 ft, at 10 ft → 7.5 and 15 ft", () => {
   expect([near, far]).toEqual([expect.closeTo(7.5, 9), expect.closeTo(15, 9)]);
 });
 
+test('half the focal length at the same stop and distance has four times the depth: 2 in become 8 in', () => {
+  // Published for a 2:1 front anamorphot, 100 mm upright and 50 mm across: for the same blur the depth across is q² the upright one.
+  const depthIn = (f: number, c: number) => (inFeet(f / INCH, 2.8, c / INCH, 8).far - inFeet(f / INCH, 2.8, c / INCH, 8).near) * 12;
+  const uprightC = (2 * INCH * 100 ** 2) / (2 * 2.8 * (8 * FOOT) ** 2);
+  expect(depthIn(100, uprightC)).toBeCloseTo(2, 2);
+  expect(depthIn(50, uprightC)).toBeCloseTo(8, 1);
+});
+
 test('differs from the exact form in the third digit', () => {
   const given = { focalLengthMm: 50, fNumber: 2.8, focusDistanceMm: 1000, circleOfConfusionMm: 0.025 };
   const share = simpleDepth(given).totalMm / depthOfField({ ...given, from: 'lens' }).totalMm;

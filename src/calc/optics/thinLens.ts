@@ -19,14 +19,16 @@ export function magnificationAt(focalLengthMm: number, focusDistanceMm: number, 
   return (4 * focalLengthMm) / focusDistanceMm / (1 + rootAt(focalLengthMm, focusDistanceMm, path)) ** 2;
 }
 
+const ROUNDING = 2 ** -50; // at exactly four focal lengths a sum may fall a hair short
+
 /** √(1 − 4f/D), which is (u − v)/D. */
 function rootAt(focalLengthMm: number, focusDistanceMm: number, path: string): number {
   const inside = 1 - (4 * focalLengthMm) / focusDistanceMm;
-  if (inside < 0) {
+  if (inside < -ROUNDING) {
     const least = `${printNumber(4 * focalLengthMm, 6)} mm (four focal lengths)`;
     throw new NoAnswer(path, `Found ${printNumber(focusDistanceMm, 6)} mm from the sensor plane; a thin lens needs at least ${least}.`);
   }
-  return Math.sqrt(inside);
+  return Math.sqrt(Math.max(0, inside));
 }
 
 /** Throws `NoAnswer` where a distance from the lens lies within one focal length: no real image forms behind the lens. */

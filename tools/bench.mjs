@@ -5,7 +5,7 @@ import { run } from './run.mjs';
 process.chdir(new URL('..', import.meta.url).pathname);
 run('node', ['tools/build.mjs']);
 const rows = [];
-for (const file of readdirSync('tools/bench').filter((name) => name.endsWith('.mjs')).sort()) {
+for (const file of readdirSync('tools/bench').filter((name) => name.endsWith('.mjs') && name !== 'timed.mjs').sort()) {
   const { bench } = await import(`./bench/${file}`);
   rows.push(...(await bench()));
 }

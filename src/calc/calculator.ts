@@ -59,7 +59,7 @@ export function calculator<Inputs extends z.ZodType, Results extends object>(
     if (!read.success) return { ok: false, faults: schemaFaults(read.error, input, contract.inputs) };
     try {
       const value = compute(read.data);
-      const broken = notANumberAt(value, '');
+      const broken = notANumberAt(value, '') ?? unforeseenInfinity(value, contract.results);
       return broken === undefined ? { ok: true, value, warnings: [] } : { ok: false, faults: [tooExtreme(broken)] };
     } catch (thrown) {
       if (thrown instanceof NoAnswer) return { ok: false, faults: [{ path: thrown.path, message: thrown.message }] };
@@ -71,6 +71,11 @@ export function calculator<Inputs extends z.ZodType, Results extends object>(
 
 function tooExtreme(resultPath: string): Fault {
   return { path: '', message: `These inputs are too extreme to compute ${resultPath}.`, cure: 'Check their units.' };
+}
+
+/** A result that overflowed: infinite where its contract does not say what `null` would mean. */
+function unforeseenInfinity(value: object, results: Readonly<Record<string, string>>): string | undefined {
+  return Object.entries(value).find(([key, one]) => (one === Infinity || one === -Infinity) && !results[key]?.includes('null'))?.[0];
 }
 
 /** The path of the first number in a result that is not one, or `undefined`. */

@@ -28,16 +28,22 @@ function numeric(text: string, column: Column): Outcome<unknown> {
   const mass = column.unit === 'g' ? MASS.exec(withPoint(text)) : null;
   if (mass !== null) return fine(Number(mass[1]) * (GRAMS[mass[2] ?? ''] ?? Number.NaN));
   const typed = FIGURE.exec(withPoint(text));
-  if (typed === null) {
-    const length = column.unit === 'mm' ? readLength(text) : undefined;
-    return length?.ok === true && Number.isFinite(length.value) ? fine(length.value) : refuse(column, text, column.unit === 'mm' ? 'Write mm, or a length such as 5\'6" or 16.8 cm.' : 'Write a number, or 0.35 ± 0.05 measured.');
-  }
-  const [, number = '', spread, percent, basis] = typed;
+  return typed === null ? typedLength(text, column) : typedFigure(typed, text, column);
+}
+
+function typedLength(text: string, column: Column): Outcome<unknown> {
+  if (column.unit !== 'mm') return refuse(column, text, 'Write a number, or 0.35 ± 0.05 measured.');
+  const length = readLength(text);
+  return length.ok && Number.isFinite(length.value) ? fine(length.value) : refuse(column, text, 'Write mm, or a length such as 5\'6" or 16.8 cm.');
+}
+
+function typedFigure([, number = '', spread, percent, basis]: RegExpExecArray, text: string, column: Column): Outcome<unknown> {
   const value = numberOf(number);
   if (!Number.isFinite(value)) return refuse(column, text, 'Write a number.');
   if (spread === undefined && basis === undefined) return fine(value);
   if (column.holds !== 'figure') return refuse(column, text, 'This is a plain number without bounds.');
-  return fine({ value, ...(spread === undefined ? {} : percent === undefined ? { plusMinus: Number(spread) } : { within: `${spread}%` }), ...(basis === undefined ? {} : { basis: basis.toLowerCase() }) });
+  const doubt = spread === undefined ? {} : percent === undefined ? { plusMinus: Number(spread) } : { within: `${spread}%` };
+  return fine({ value, ...doubt, ...(basis === undefined ? {} : { basis: basis.toLowerCase() }) });
 }
 
 /** A comma between digits is a decimal comma where there is no point. */

@@ -12,6 +12,12 @@ export class Ledger {
   readonly #entries = new Map<string, Entry>();
   readonly #cells = new Map<string, Cell>();
   #open: Cell | undefined;
+  /** The running computation by number, 0 where none runs; reads are told apart by it. */
+  #run = 0;
+  #runs = 0;
+  /** Reads of the cells that are running, the innermost last; kept long, so that noting a read costs next to nothing. */
+  readonly #log: Entry[] = [];
+  #logged = 0;
 
   constructor(shoot: Shoot) {
     this.#shoot = shoot;
@@ -24,11 +30,10 @@ export class Ledger {
   /** The value at a path of names joined by `/`, noted as read; `undefined` where nothing is entered. */
   at(path: string): unknown {
     const entry = this.#entries.get(path) ?? this.#enter(path);
-    const open = this.#open;
-    if (open !== undefined && entry.lastReader !== open) {
-      entry.lastReader = open;
-      entry.readers.add(open);
-      open.reads.push(entry);
+    if (entry.lastRun !== this.#run && this.#run !== 0) {
+      entry.lastRun = this.#run;
+      this.#log[this.#logged] = entry;
+      this.#logged += 1;
     }
     return entry.value;
   }
@@ -44,11 +49,11 @@ export class Ledger {
     const cell = this.#cells.get(key) ?? this.#newCell(key);
     const user = this.#open;
     if (user !== undefined) {
-      cell.users.add(user);
-      user.uses.add(cell);
+      (cell.users ??= new Set()).add(user);
+      (user.uses ??= new Set()).add(cell);
     }
     if (cell.state === 'running') throw new Error(`The computation ${key} asks for its own result.`);
-    if (cell.state === 'stale') this.#run(cell, compute);
+    if (cell.state === 'stale') this.#compute(cell, compute);
     if (cell.state === 'threw') throw cell.value;
     return cell.value as T;
   }
@@ -67,7 +72,7 @@ export class Ledger {
       if (seen.has(cell)) return;
       seen.add(cell);
       for (const { path } of cell.reads) paths.add(path);
-      cell.uses.forEach(collect);
+      cell.uses?.forEach(collect);
     };
     const cell = this.#cells.get(key);
     if (cell !== undefined) collect(cell);
@@ -83,39 +88,39 @@ export class Ledger {
       cell.state = 'stale';
       cell.value = undefined;
       stale.push(cell.key);
-      cell.users.forEach(spoil);
+      cell.users?.forEach(spoil);
     };
+    const changed = new Set<Entry>();
     for (const entry of this.#entries.values()) {
       const value = valueAt(next, entry.path);
       if (value === entry.value) continue;
       entry.value = value;
-      entry.readers.forEach(spoil);
+      changed.add(entry);
     }
+    // Going through every cell's reads is quicker than keeping, at every read, who reads what.
+    if (changed.size > 0) for (const cell of this.#cells.values()) if (cell.state !== 'stale' && cell.reads.some((entry) => changed.has(entry))) spoil(cell);
     return stale;
   }
 
   #enter(path: string): Entry {
-    const entry: Entry = { path, value: valueAt(this.#shoot, path), readers: new Set(), lastReader: undefined };
+    const entry: Entry = { path, value: valueAt(this.#shoot, path), lastRun: 0 };
     this.#entries.set(path, entry);
     return entry;
   }
 
   #newCell(key: string): Cell {
-    const cell: Cell = { key, state: 'stale', value: undefined, reads: [], uses: new Set(), users: new Set() };
+    const cell: Cell = { key, state: 'stale', value: undefined, reads: [], uses: undefined, users: undefined };
     this.#cells.set(key, cell);
     return cell;
   }
 
-  #run(cell: Cell, compute: () => unknown): void {
-    for (const entry of cell.reads) {
-      entry.readers.delete(cell);
-      if (entry.lastReader === cell) entry.lastReader = undefined;
-    }
-    for (const used of cell.uses) used.users.delete(cell);
-    cell.reads = [];
-    cell.uses.clear();
-    const outer = this.#open;
-    this.#open = cell;
+  #compute(cell: Cell, compute: () => unknown): void {
+    cell.uses?.forEach((used) => used.users?.delete(cell));
+    cell.uses?.clear();
+    const outer = { open: this.#open, run: this.#run };
+    const start = this.#logged;
+    this.#runs += 1;
+    [this.#open, this.#run] = [cell, this.#runs];
     cell.state = 'running';
     try {
       cell.value = compute();
@@ -124,7 +129,9 @@ export class Ledger {
       cell.value = thrown;
       cell.state = 'threw';
     } finally {
-      this.#open = outer;
+      [this.#open, this.#run] = [outer.open, outer.run];
+      cell.reads = this.#log.slice(start, this.#logged);
+      this.#logged = start;
     }
   }
 }
@@ -132,18 +139,17 @@ export class Ledger {
 interface Entry {
   readonly path: string;
   value: unknown;
-  readonly readers: Set<Cell>;
-  /** The cell that read this last: saves most of the look-ups in `readers`. */
-  lastReader: Cell | undefined;
+  /** The run that read this last: reading the same twice over is noted once. */
+  lastRun: number;
 }
 
 interface Cell {
   readonly key: string;
   state: 'stale' | 'running' | 'done' | 'threw';
   value: unknown;
-  reads: Entry[];
-  readonly uses: Set<Cell>;
-  readonly users: Set<Cell>;
+  reads: readonly Entry[];
+  uses: Set<Cell> | undefined;
+  users: Set<Cell> | undefined;
 }
 
 /** The value at a path; at `…/*` the keys there as one text, which is empty where the map is absent. */

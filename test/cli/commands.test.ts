@@ -1,0 +1,154 @@
+import { existsSync, mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { afterAll, describe, expect, test } from 'vitest';
+import { run } from '../../src/cli/cli.ts';
+import type { World } from '../../src/cli/World.ts';
+
+const folder = mkdtempSync(join(tmpdir(), 'commands-'));
+afterAll(() => rmSync(folder, { recursive: true, force: true }));
+const tiny = new URL('../../examples/tiny.shoot.json', import.meta.url).pathname;
+const inFolder = (name: string, content: string): string => {
+  writeFileSync(join(folder, name), content);
+  return join(folder, name);
+};
+
+/** Runs one command line in a world of its own. */
+async function command(argv: string[], given: { lines?: string[]; answers?: string[]; colour?: boolean } = {}) {
+  let out = '';
+  let err = '';
+  const answers = [...(given.answers ?? [])];
+  const world: World = {
+    out: (text) => void (out += text),
+    err: (text) => void (err += text),
+    lines: async function* () {
+      yield* given.lines ?? [];
+    },
+    ask: given.answers === undefined ? undefined : (question) => ((out += question), Promise.resolve(answers.shift() ?? '')),
+    colour: given.colour ?? false,
+    unicode: true,
+    columns: 100,
+    today: () => new Date('2026-01-01'),
+    stop: new AbortController().signal,
+    exitCode: 0,
+  };
+  const code = await run(argv, world);
+  return { code, out, err };
+}
+
+describe('calc', () => {
+  test('answers a line for a line, in order; a bad one gets its fault in place and the exit code says so', async () => {
+    const fine = '{"fNumber":2,"transmittance":0.75}';
+    const { code, out } = await command(['calc', 'optics.tStop'], { lines: [fine, '{"fNumber":2', '{"fNumber":-1,"transmittance":0.5}', '', fine] });
+    const lines = out.trim().split('\n').map((line) => JSON.parse(line) as Record<string, unknown>);
+    expect(lines).toMatchObject([{ tNumber: expect.closeTo(2.309, 3) as number }, { error: { message: expect.any(String) as string } }, { error: { path: 'fNumber' } }, { tNumber: expect.any(Number) as number }]);
+    expect(code).toBe(2);
+  });
+
+  test('infinity is null both ways, and the key is there', async () => {
+    const { out } = await command(['calc', 'optics.depthOfField', '{"focalLengthMm":50,"fNumber":8,"focusDistanceMm":20000,"circleOfConfusionMm":0.03,"from":"lens"}']);
+    expect(JSON.parse(out)).toMatchObject({ farMm: null, totalMm: null });
+  });
+
+  test('lists, explains, and offers the nearest name', async () => {
+    expect((await command(['calc'])).out).toContain('optics.depthOfField');
+    expect((await command(['calc', 'optics.depthOfField', '--about'])).out).toMatch(/takes[\s\S]*gives[\s\S]*formula[\s\S]*source[\s\S]*example/);
+    expect(await command(['calc', 'optics.depthOfFeild'])).toMatchObject({ code: 2, err: expect.stringContaining('"optics.depthOfField"') as string });
+  });
+});
+
+describe('check', () => {
+  test('is plain text off a terminal, narrow enough, and its JSON holds at least as much', async () => {
+    const text = await command(['check', tiny, '--working', '--all']);
+    expect(text.out).not.toContain('\u001B');
+    expect(Math.max(...text.out.split('\n').filter((line) => !line.includes('kit/')).map((line) => line.length))).toBeLessThanOrEqual(110);
+    const json = JSON.parse((await command(['check', tiny, '--json'])).out) as { answers: { says: string; rests: unknown[] }[] };
+    for (const { says } of json.answers.slice(0, 5)) expect(text.out.replaceAll(/\s+/g, ' ')).toContain(says.split(' ').slice(0, 3).join(' '));
+    expect(json.answers.some(({ rests }) => rests.length > 0)).toBe(true);
+  });
+
+  test('exit code 1 where something fails, and colour where somebody sees it', async () => {
+    const dark = inFolder('dark.shoot.json', readFileSync(tiny, 'utf8').replace('"imageCircleMm": 43.3', '"imageCircleMm": 30'));
+    const { code, out } = await command(['check', dark, '--question', 'picture.coverage'], { colour: true });
+    expect(code).toBe(1);
+    expect(out).toContain('\u001B[38;5;166m');
+  });
+
+  test('imperial shows inches', async () => {
+    expect((await command(['check', tiny, '--question', 'picture.coverage', '--imperial'])).out).toContain('1.69\u2009in');
+  });
+
+  test.each([['--setup', 'stiks', '"sticks"'], ['--question', 'picture.coverag', '"picture.coverage"'], ['--lens', 'taking-59', '"taking-58"']])('%s %s offers %s', async (option, name, near) => {
+    expect(await command(['check', tiny, option, name])).toMatchObject({ code: 2, err: expect.stringContaining(near) as string });
+  });
+});
+
+describe('bad input is a message with exit code 2 and no stack trace', () => {
+  const files: [string, () => string, RegExp][] = [
+    ['no such file', () => join(folder, 'missing.shoot.json'), /no such file/],
+    ['a folder', () => folder, /a folder, not a file/],
+    ['half a file', () => inFolder('half.shoot.json', readFileSync(tiny, 'utf8').slice(0, 400)), /line \d+, column \d+/],
+    ['not JSON', () => inFolder('notes.txt', 'Dear crew'), /line 1, column 1/],
+    ['an empty file', () => inFolder('empty.json', ''), /empty/],
+    ['a newer file', () => inFolder('newer.json', readFileSync(tiny, 'utf8').replace('"version": 0', '"version": 9')), /reads up to 0/],
+    ['a picture', () => inFolder('picture.png', '\u0000\u0001PNG'), /not a text file/],
+  ];
+  test.each(files)('%s', async (_what, file, words) => {
+    const { code, err, out } = await command(['check', file()]);
+    expect(code).toBe(2);
+    expect(err).toMatch(words);
+    expect(`${err}${out}`).not.toMatch(/\bat .*\.ts:\d+/);
+  });
+
+  test('a command, an option, an argument that is not there', async () => {
+    expect(await command(['chek'])).toMatchObject({ code: 2, err: expect.stringContaining('"check"') as string });
+    expect(await command(['check', tiny, '--al'])).toMatchObject({ code: 2 });
+    expect(await command(['check'])).toMatchObject({ code: 2 });
+  });
+});
+
+describe('new', () => {
+  test('asks, understands lengths, offers near names, and writes a shoot that can be checked', async () => {
+    const file = join(folder, 'asked.shoot.json');
+    const { out, err, code } = await command(['new', file, '--puller', 'none'], { answers: ['Night train', 'body-ful-frame', 'body-full-frame', '', '', '', '', '', '', `5'6"`] });
+    expect(code).toBe(0);
+    expect(err).toContain('Did you mean "body-full-frame"?');
+    expect(out).toContain(`Next: setworthy check ${file}`);
+    expect(JSON.parse(readFileSync(file, 'utf8'))).toMatchObject({ title: 'Night train', shots: { first: { subject: [{ distanceMm: expect.closeTo(1676.4, 6) as number }] } } });
+    expect((await command(['check', file])).code).toBeLessThanOrEqual(1);
+  });
+
+  test('never writes over a file', async () => {
+    const file = inFolder('mine.shoot.json', 'mine');
+    expect(await command(['new', file])).toMatchObject({ code: 2, err: expect.stringContaining('exists already') as string });
+    expect(readFileSync(file, 'utf8')).toBe('mine');
+  });
+
+  test('writes nothing where an answer is wrong or the folder cannot be written', async () => {
+    expect((await command(['new', join(folder, 'no.json'), '--distance', 'far'])).code).toBe(2);
+    expect(existsSync(join(folder, 'no.json'))).toBe(false);
+    expect((await command(['new', join(folder, 'not', 'there.json')])).err).toContain('no such file or folder');
+  });
+});
+
+describe('import and replace', () => {
+  test('good rows go in, bad ones are told with row and column', async () => {
+    const shoot = inFolder('into.shoot.json', readFileSync(tiny, 'utf8'));
+    const { code, err, out } = await command(['import', inFolder('kit.csv', 'name,kind,massG\nRod,rod,95\nBent,rodd,95\n'), '--into', shoot]);
+    expect(code).toBe(2);
+    expect(err).toMatch(/row 3, column kind/);
+    expect(out).toContain('1 part taken into');
+    expect(JSON.parse(readFileSync(shoot, 'utf8'))).toMatchObject({ kit: { parts: { rod: { massG: 95 } } } });
+  });
+
+  test('a part replaced leaves the old build beside the new', async () => {
+    mkdirSync(join(folder, 'out'));
+    const out = join(folder, 'out', 'next.shoot.json');
+    const shoot = inFolder('swap.shoot.json', readFileSync(tiny, 'utf8').replace('"taking-58": {', '"taking-60": {"name": "Other lens", "kind": "lens", "lens": {"mount": "short 18 mm", "focalLengthMm": 60, "squeeze": 1}}, "taking-58": {'));
+    const result = await command(['replace', shoot, 'taking-58', 'Other lens', '--out', out]);
+    expect(result.code).toBe(0);
+    expect(result.out).toContain('What broke');
+    expect(JSON.parse(readFileSync(out, 'utf8'))).toMatchObject({ glasses: { normal: { pieces: { lens: { of: 'taking-60' } } }, 'normal-before': { pieces: { lens: { of: 'taking-58' } } } } });
+    expect((await command(['replace', shoot, 'coax-500', 'tap-400'])).err).toContain('not used');
+  });
+});

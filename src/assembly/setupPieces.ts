@@ -2,18 +2,40 @@ import type { Ledger } from '../shoot/ledger/Ledger.ts';
 import { PartView } from '../shoot/ledger/PartView.ts';
 import type { Piece } from '../shoot/schema/build.ts';
 
-/** A piece in use in a setup. Pieces of the glass count to the camera's build while they are on it. */
-export interface SetupPiece {
-  /** `build/piece`: unique in the setup. */
-  readonly ref: string;
+/**
+ * A piece in use in a setup. Pieces of the glass count to the camera's build while they are on it. It holds no values, only where
+ * to look: what it is made of is read, and noted, each time it is asked for, so that an answer rests on the pieces it looked at
+ * and on no others.
+ */
+export class SetupPiece {
+  readonly #ledger: Ledger;
   readonly build: string;
   readonly id: string;
   /** Where the piece stands in the file. */
   readonly path: string;
   readonly fromGlass: boolean;
-  readonly part: PartView;
+
+  constructor(ledger: Ledger, place: { build: string; id: string; path: string; fromGlass: boolean }) {
+    this.#ledger = ledger;
+    this.build = place.build;
+    this.id = place.id;
+    this.path = place.path;
+    this.fromGlass = place.fromGlass;
+  }
+
+  /** `build/piece`: unique in the setup. */
+  get ref(): string {
+    return `${this.build}/${this.id}`;
+  }
+
+  get part(): PartView {
+    return new PartView(this.#ledger, this.#ledger.at(`${this.path}/of`) as string);
+  }
+
   /** The piece's own name, else the part's. */
-  readonly name: string;
+  get name(): string {
+    return (this.#ledger.at(`${this.path}/name`) as string | undefined) ?? this.part.name;
+  }
 }
 
 /** All pieces of a setup with one of its glasses: camera build, glass, live stations; keyed by `build/piece`. */
@@ -24,10 +46,8 @@ export function setupPieces(ledger: Ledger, setup: string, glass: string): Reado
     const pieces = new Map<string, SetupPiece>();
     const add = (build: string, root: string, fromGlass: boolean): void => {
       for (const id of ledger.keys(`${root}/pieces`)) {
-        const path = `${root}/pieces/${id}`;
-        const part = new PartView(ledger, ledger.at(`${path}/of`) as string);
-        const name = (ledger.at(`${path}/name`) as string | undefined) ?? part.name;
-        pieces.set(`${build}/${id}`, { ref: `${build}/${id}`, build, id, path, fromGlass, part, name });
+        const piece = new SetupPiece(ledger, { build, id, path: `${root}/pieces/${id}`, fromGlass });
+        pieces.set(piece.ref, piece);
       }
     };
     add(camera, `builds/${camera}`, false);

@@ -44,6 +44,11 @@ export class Ledger {
     return joined === '' ? [] : joined.split(' ');
   }
 
+  /** Whether anything is entered at a path. A change inside what is there does not make this stale. */
+  has(path: string): boolean {
+    return this.at(`${path}/?`) as boolean;
+  }
+
   /** The result of a computation, kept under its key until something it read changes. What it throws is kept as well. */
   cell<T>(key: string, compute: () => T): T {
     const cell = this.#cells.get(key) ?? this.#newCell(key);
@@ -152,14 +157,14 @@ interface Cell {
   users: Set<Cell> | undefined;
 }
 
-/** The value at a path; at `…/*` the keys there as one text, which is empty where the map is absent. */
+/** The value at a path; at `…/*` the keys there as one text, empty where nothing is; at `…/?` whether anything is there. */
 function valueAt(root: unknown, path: string): unknown {
-  const forKeys = path.endsWith('/*');
+  const wanted = path.endsWith('/*') ? 'keys' : path.endsWith('/?') ? 'presence' : 'value';
   let value = root;
-  for (const key of (forKeys ? path.slice(0, -2) : path).split('/')) {
-    if (typeof value !== 'object' || value === null || !Object.hasOwn(value, key)) return forKeys ? '' : undefined;
-    value = (value as Record<string, unknown>)[key];
+  for (const key of (wanted === 'value' ? path : path.slice(0, -2)).split('/')) {
+    value = typeof value === 'object' && value !== null && Object.hasOwn(value, key) ? (value as Record<string, unknown>)[key] : undefined;
   }
-  if (!forKeys) return value;
+  if (wanted === 'value') return value;
+  if (wanted === 'presence') return value !== undefined;
   return typeof value === 'object' && value !== null ? Object.keys(value).join(' ') : '';
 }

@@ -3,21 +3,30 @@ import type { FacetName, Part } from '../schema/part.ts';
 import { type Figure, figureOf } from './figures.ts';
 import type { Ledger } from './Ledger.ts';
 
-/** One part or copy as questions read it: every look is noted in the ledger, a copy's own figures come first. */
+/**
+ * One part or copy as questions read it: every look is noted in the ledger, a copy's own figures come first. A view holds no
+ * values, only where to look, so that it may be kept and shared.
+ */
 export class PartView {
   readonly ledger: Ledger;
   readonly id: string;
-  /** Path of the part in the file. */
-  readonly path: string;
-  readonly copyPath: string | undefined;
+  readonly #asCopy: string;
 
   /** `id` names a part or a copy. */
   constructor(ledger: Ledger, id: string) {
     this.ledger = ledger;
     this.id = id;
-    const of = ledger.at(`kit/copies/${id}/of`) as string | undefined;
-    this.copyPath = of === undefined ? undefined : `kit/copies/${id}`;
-    this.path = `kit/parts/${of ?? id}`;
+    this.#asCopy = `kit/copies/${id}`;
+  }
+
+  /** Path of the part in the file. */
+  get path(): string {
+    return `kit/parts/${(this.ledger.at(`${this.#asCopy}/of`) as string | undefined) ?? this.id}`;
+  }
+
+  /** Path of the copy, where it is one. */
+  get copyPath(): string | undefined {
+    return this.ledger.at(`${this.#asCopy}/of`) === undefined ? undefined : this.#asCopy;
   }
 
   get name(): string {
@@ -29,8 +38,9 @@ export class PartView {
     return this.read('kind') as Part['kind'];
   }
 
+  /** Whether it has a facet at all; the figures in it do not count as read. */
   has(facet: FacetName): boolean {
-    return this.read(facet) !== undefined;
+    return this.ledger.has(`${this.path}/${facet}`);
   }
 
   /** A whole facet: everything in it counts as read. For its figures use `figure`. */

@@ -1,6 +1,7 @@
 import { calculator } from '../calculator.ts';
 import { inputs, nonNegative, positive } from '../inputs.ts';
 import { circleOverlap } from './circleOverlap.ts';
+import { ellipseInCircle } from './ellipseInCircle.ts';
 
 export interface BlockVignette {
   rearOffsetMm: number;
@@ -73,28 +74,3 @@ export const blockVignette = calculator(
     };
   },
 );
-
-interface Ellipse {
-  readonly halfWidthMm: number;
-  readonly halfHeightMm: number;
-  readonly xMm: number;
-  readonly yMm: number;
-}
-
-const STRIPS = 4000;
-
-/** Share of an ellipse inside a circle about the origin: level strips, evenly spaced in the angle that draws the ellipse. */
-function ellipseInCircle({ halfWidthMm, halfHeightMm, xMm, yMm }: Ellipse, radiusMm: number): number {
-  let inside = 0;
-  let whole = 0;
-  for (let strip = 0; strip < STRIPS; strip += 1) {
-    const angle = ((strip + 0.5) / STRIPS - 0.5) * Math.PI;
-    const weight = Math.cos(angle);
-    const half = halfWidthMm * weight;
-    const y = yMm + halfHeightMm * Math.sin(angle);
-    const chord = Math.abs(y) < radiusMm ? Math.sqrt(radiusMm * radiusMm - y * y) : 0;
-    inside += weight * Math.max(0, Math.min(xMm + half, chord) - Math.max(xMm - half, -chord));
-    whole += weight * 2 * half;
-  }
-  return Math.min(1, inside / whole);
-}

@@ -1,0 +1,189 @@
+import type { Answer } from '../check/answer.ts';
+import { Checker } from '../check/Checker.ts';
+import { questions } from '../check/questions/index.generated.ts';
+import { restsOn } from '../check/restsOn.ts';
+import type { Fault, Outcome } from '../faults/Fault.ts';
+import { type Edit, applyEdit } from '../shoot/edit/Edit.ts';
+import { Ledger } from '../shoot/ledger/Ledger.ts';
+import { readShoot } from '../shoot/read.ts';
+import type { Shoot } from '../shoot/schema/shoot.ts';
+import { writeShoot } from '../shoot/write.ts';
+import { type AnswerLine, type Working, lineOf } from './answers.ts';
+import { type ChangedEntry, changedEntries } from './changedEntries.ts';
+import { nameOfPlace } from './nameOfPlace.ts';
+import type { Studied } from './studyEach.ts';
+
+/** What undo and redo would do, in words. */
+export interface History {
+  readonly undo?: string;
+  readonly redo?: string;
+}
+
+/** What an edit changed: places of the shoot, and only the answers that are not what they were. */
+export interface Change {
+  readonly entries: readonly ChangedEntry[];
+  readonly answers: readonly AnswerLine[];
+  readonly gone: readonly string[];
+  readonly history: History;
+  readonly revision: number;
+}
+
+/** A shoot just opened, with every answer. */
+export interface Opened {
+  readonly shoot: Shoot;
+  readonly answers: readonly AnswerLine[];
+  readonly warnings: readonly Fault[];
+  readonly revision: number;
+}
+
+export type Result<T> = { readonly ok: true; readonly value: T } | { readonly ok: false; readonly faults: readonly Fault[] };
+
+interface Done {
+  readonly forward: Edit;
+  readonly back: Edit;
+}
+
+/** Owns the shoot: takes edits, keeps what undoes them, and tells which answers changed. */
+export class ShootKeeper {
+  #checker: Checker | undefined;
+  #shoot: Shoot | undefined;
+  #sent = new Map<string, Answer>();
+  #done: Done[] = [];
+  #undone: Done[] = [];
+  #revision = 0;
+  #studiedOn: { readonly shoot: Shoot; readonly revision: number } | undefined;
+
+  /** The shoot at hand. */
+  get shoot(): Shoot {
+    if (this.#shoot === undefined) throw new Error('No shoot is open.');
+    return this.#shoot;
+  }
+
+  get checker(): Checker {
+    if (this.#checker === undefined) throw new Error('No shoot is open.');
+    return this.#checker;
+  }
+
+  get ledger(): Ledger {
+    return this.checker.ledger;
+  }
+
+  open(text: string): Result<Opened> {
+    return this.#take(readShoot(text));
+  }
+
+  /** Takes a shoot that was made here rather than read. */
+  begin(shoot: Shoot): Result<Opened> {
+    return this.open(writeShoot(shoot));
+  }
+
+  #take(read: Outcome<Shoot>): Result<Opened> {
+    if (!read.ok) return read;
+    this.#shoot = read.value;
+    this.#checker = new Checker(read.value, questions);
+    this.#sent = new Map();
+    this.#done = [];
+    this.#undone = [];
+    this.#revision += 1;
+    const { changed } = this.#changedAnswers();
+    return { ok: true, value: { shoot: read.value, answers: changed, warnings: read.warnings, revision: this.#revision } };
+  }
+
+  edit(edit: Edit): Result<Change> {
+    const before = this.shoot;
+    const edited = applyEdit(before, edit);
+    if (!edited.ok) return edited;
+    this.#done.push({ forward: edit, back: edited.value.inverse });
+    this.#undone = [];
+    return { ok: true, value: this.#moveTo(edited.value.shoot) };
+  }
+
+  undo(): Result<Change> {
+    return this.#step(this.#done, this.#undone, 'back');
+  }
+
+  redo(): Result<Change> {
+    return this.#step(this.#undone, this.#done, 'forward');
+  }
+
+  #step(from: Done[], to: Done[], way: 'back' | 'forward'): Result<Change> {
+    const last = from.at(-1);
+    if (last === undefined) return { ok: false, faults: [{ path: '', message: way === 'back' ? 'There is nothing to undo.' : 'There is nothing to redo.' }] };
+    const edited = applyEdit(this.shoot, last[way]);
+    if (!edited.ok) return edited;
+    from.pop();
+    to.push(way === 'back' ? { forward: last.forward, back: last.back } : { forward: last.forward, back: edited.value.inverse });
+    return { ok: true, value: this.#moveTo(edited.value.shoot) };
+  }
+
+  /** What is to be studied, and the state of the shoot it is to be studied on: kept until `adopt` is told of the last of it. */
+  study(): { readonly keys: readonly string[]; readonly shoot: Shoot; readonly revision: number } {
+    this.#studiedOn = { shoot: this.shoot, revision: this.#revision };
+    return { keys: this.pending(), ...this.#studiedOn };
+  }
+
+  /** Takes in an answer studied elsewhere, unless what it rests on has changed since. Says what that changed. */
+  adopt(studied: Studied, revision: number): Change | undefined {
+    if (this.#studiedOn?.revision !== revision) return undefined;
+    const on = this.#studiedOn.shoot;
+    const then = new Ledger(on);
+    if (on !== this.shoot && studied.reads.some((path) => then.at(path) !== this.ledger.at(path))) return undefined;
+    this.ledger.cell(`adopted|${studied.key}`, () => {
+      for (const path of studied.reads) this.ledger.at(path);
+      return studied.answer;
+    });
+    return this.#moveTo(this.shoot);
+  }
+
+  /** The file's text as it would be saved. */
+  text(): string {
+    return writeShoot(this.shoot);
+  }
+
+  /** Keys of the answers that wait to be studied. */
+  pending(): string[] {
+    return this.#answers().filter(({ verdict }) => verdict === 'pending').map(({ key }) => key);
+  }
+
+  working(key: string): Working | undefined {
+    const answer = this.#answers().find((one) => one.key === key);
+    if (answer === undefined) return undefined;
+    const question = questions.find(({ id }) => id === answer.question);
+    const held = this.ledger.isFresh(`adopted|${key}`) ? `adopted|${key}` : key;
+    const rests = answer.verdict === 'pending' ? [] : restsOn(this.ledger, held).map((figure) => Object.assign({}, figure, nameOfPlace(this.shoot, figure.path)));
+    return { answer, explains: question?.explains ?? '', kind: question?.kind ?? 'immediate', rests };
+  }
+
+  #moveTo(next: Shoot): Change {
+    const entries = changedEntries(this.shoot, next);
+    if (next !== this.shoot) this.#revision += 1;
+    this.#shoot = next;
+    this.checker.update(next);
+    const { changed, gone } = this.#changedAnswers();
+    const undo = this.#done.at(-1)?.forward.says;
+    const redo = this.#undone.at(-1)?.forward.says;
+    return { entries, answers: changed, gone, history: { ...(undo === undefined ? {} : { undo }), ...(redo === undefined ? {} : { redo }) }, revision: this.#revision };
+  }
+
+  #answers(): Answer[] {
+    return this.checker.answers().map((answer) => (answer.verdict === 'pending' ? (this.#adopted(answer.key) ?? answer) : answer));
+  }
+
+  #adopted(key: string): Answer | undefined {
+    const cell = `adopted|${key}`;
+    return this.ledger.isFresh(cell) ? this.ledger.cell<Answer>(cell, () => { throw new Error('It was fresh.'); }) : undefined;
+  }
+
+  #changedAnswers(): { changed: AnswerLine[]; gone: string[] } {
+    const now = new Map(this.#answers().map((answer) => [answer.key, answer]));
+    const changed = [...now.values()].filter((answer) => !sameAs(this.#sent.get(answer.key), answer)).map(lineOf);
+    const gone = [...this.#sent.keys()].filter((key) => !now.has(key));
+    this.#sent = now;
+    return { changed, gone };
+  }
+}
+
+/** Answers are kept until something they read changes, so identity tells; those that wait to be studied are made anew each time. */
+function sameAs(before: Answer | undefined, now: Answer): boolean {
+  return before === now || (before?.verdict === 'pending' && now.verdict === 'pending');
+}

@@ -27,18 +27,19 @@ export function App() {
 function Table() {
   const wide = useMatches(WORKING_BESIDE);
   const twoColumns = useMatches('(min-width: 700px)');
-  const { view } = useRoute();
+  const { view, answer } = useRoute();
   const { workingOpen, asksOpen } = usePreferences();
   const centre: View = wide && (view === 'asks' || view === 'working') ? 'rig' : twoColumns && view === 'asks' ? 'working' : view;
+  const showWorking = wide && workingOpen && answer !== undefined;
   const showAsks = wide ? asksOpen : twoColumns || view === 'asks';
   return (
-    <div className="table" data-asks={showAsks} data-working={wide && workingOpen} data-view={centre}>
+    <div className="table" data-asks={showAsks} data-working={showWorking} data-view={centre}>
       <Header />
       <ChangedOutside />
       <Views centre={centre} twoColumns={twoColumns} wide={wide} />
       {showAsks && <aside className="left"><Asks /></aside>}
       {(twoColumns || view !== 'asks') && <main className="centre"><Suspense fallback={<p className="empty">Opening</p>}><Centre view={centre} /></Suspense></main>}
-      {wide && workingOpen && <aside className="right"><button type="button" className="plain close" onClick={() => preferences.set({ workingOpen: false })}>Close</button><Working /></aside>}
+      {showWorking && <aside className="right"><button type="button" className="plain close" onClick={() => preferences.set({ workingOpen: false })}>Close</button><Working /></aside>}
     </div>
   );
 }

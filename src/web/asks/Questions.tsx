@@ -28,17 +28,15 @@ const QuestionRow = memo(function QuestionRow({ group }: { readonly group: Quest
   const moved = usePage((state) => state.moved);
   const [open, setOpen] = useState(false);
   const good = answers.filter(({ verdict }) => verdict === 'good').length;
+  const quiet = worst.verdict === 'good' || worst.verdict === 'pending';
   const mine = answers.some(({ key }) => key === chosen);
   return (
     <div className="question" data-chosen={mine} data-moved={answers.some(({ key }) => moved.has(key))}>
       <div className="row">
         <Mark verdict={worst.verdict} />
         <button type="button" className="asks-what" data-row aria-pressed={mine} onClick={() => openWorking(worst.key)}>
-          <span className="asked">{asks}</span>
-          <span className="said">
-            <Word verdict={worst.verdict} />
-            {worst.verdict === 'good' || worst.verdict === 'pending' ? '' : ` ${worst.says}`}
-          </span>
+          <span className="asked">{asks}{quiet && <> <Word verdict={worst.verdict} /></>}</span>
+          {!quiet && <span className="said"><Word verdict={worst.verdict} /> {worst.says}</span>}
         </button>
         <Use use={worst.use} verdict={worst.verdict} />
         {answers.length > 1 ? (

@@ -4,7 +4,7 @@ import type { Verdict } from '../../check/answer.ts';
 export function LoadLine({ use, verdict, after }: { readonly use: number | undefined; readonly verdict: Verdict; readonly after?: number | undefined }) {
   const share = use === undefined ? undefined : Math.min(use, 2) / 2;
   return (
-    <span className="load" aria-hidden="true">
+    <span className="load" data-scale={use !== undefined} aria-hidden="true">
       {share !== undefined && <span className={`fill ${verdict} ${use !== undefined && use > 2 ? 'beyond' : ''}`} style={{ width: `${share * 100}%` }} />}
       {after !== undefined && <span className="after" style={{ left: `${(Math.min(after, 2) / 2) * 100}%` }} />}
     </span>

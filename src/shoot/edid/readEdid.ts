@@ -10,7 +10,7 @@ export interface Edid {
   readonly name?: string;
   /** Size of the picture; absent where it is not stated. */
   readonly physicalSizeMm?: PhysicalSize;
-  /** Every format it takes, each once, in the order listed there. */
+  /** Every format it takes, each once, sizes in the order they are first listed. */
   readonly formats: readonly VideoFormat[];
 }
 
@@ -56,7 +56,7 @@ function frameFaults(bytes: Uint8Array): Fault[] {
   }
   const blocks = blocksOf(bytes);
   const promised = 1 + (bytes[EXTENSION_COUNT_AT] ?? 0);
-  if (bytes.length % BLOCK_BYTES === 0 && blocks.length < promised) {
+  if (blocks.length > 0 && bytes.length % BLOCK_BYTES === 0 && blocks.length < promised) {
     faults.push({ path: 'block 0', message: `It announces ${promised} blocks of 128 bytes; found ${blocks.length}.`, cure: again });
   }
   if (blocks.length > promised) {
@@ -76,7 +76,8 @@ function blocksOf(bytes: Uint8Array): Uint8Array[] {
 }
 
 function skipped(block: Uint8Array, path: string): { formats: VideoFormat[]; warnings: Fault[] } {
-  return { formats: [], warnings: [{ path, message: `This extension (tag ${hex(block.subarray(0, 1))}) is not read; formats in it are missing.`, severity: 'warning' }] };
+  const message = `This extension (tag ${hex(block.subarray(0, 1))}) is not read; formats in it are missing.`;
+  return { formats: [], warnings: [{ path, message, severity: 'warning' }] };
 }
 
 /** Rates that differ by less than the clock's steps of 10 kHz make are one. */
@@ -85,9 +86,10 @@ const SAME_RATE_HZ = 0.006;
 function eachOnce(formats: readonly VideoFormat[]): VideoFormat[] {
   const kept = new Map<string, VideoFormat[]>();
   for (const format of formats) {
-    const alike = kept.get(`${format.widthPx}x${format.heightPx}${format.interlaced ? 'i' : ''}`) ?? [];
+    const raster = `${format.widthPx}x${format.heightPx}${format.interlaced ? 'i' : ''}`;
+    const alike = kept.get(raster) ?? [];
     if (!alike.some(({ frameRateHz }) => Math.abs(frameRateHz - format.frameRateHz) < SAME_RATE_HZ)) alike.push(format);
-    kept.set(`${format.widthPx}x${format.heightPx}${format.interlaced ? 'i' : ''}`, alike);
+    kept.set(raster, alike);
   }
   return [...kept.values()].flat();
 }

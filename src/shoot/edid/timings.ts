@@ -40,10 +40,10 @@ export function standardTiming(first: number, second: number, shape00: number): 
 
 /** A 3-byte code of the coordinated video timings: lines, shape, and a bit for each rate. */
 export function codedTimings(first: number, second: number, third: number): VideoFormat[] {
-  if (first === 0 && second === 0 && third === 0) return [];
   const heightPx = 2 * (first + 256 * (second >> 4) + 1);
   const shape = [4 / 3, 16 / 9, 16 / 10, 15 / 9][(second >> 2) & 3] ?? 4 / 3;
   const widthPx = Math.floor((heightPx * shape) / 8 + 1e-9) * 8;
+  if (widthPx === 0) return [];
   const rates = [[0x10, 50], [0x08, 60], [0x04, 75], [0x02, 85], [0x01, 60]] as const;
   return rates.filter(([bit]) => (third & bit) !== 0).map(([, frameRateHz]) => ({ widthPx, heightPx, frameRateHz, interlaced: false }));
 }

@@ -1,6 +1,8 @@
 import type * as z from 'zod';
-import type { PartView } from '../shoot/ledger/PartView.ts';
+import type { Ledger } from '../shoot/ledger/Ledger.ts';
+import { PartView } from '../shoot/ledger/PartView.ts';
 import { part as partSchema } from '../shoot/schema/part.ts';
+import { assumptionCatalogue } from '../standards/assumptions/index.generated.ts';
 import { BENCH_MEASUREMENTS } from '../standards/benchMeasurements.ts';
 import type { Missing } from './answer.ts';
 
@@ -16,6 +18,20 @@ export function describeFigure(part: PartView, path: string): Missing {
 export function measureOf(path: string): string | undefined {
   const inPart = /^kit\/(?:parts\/[^/]+|copies\/[^/]+\/figures)\/(.+)$/.exec(path)?.[1];
   return inPart === undefined ? undefined : metaAt(partSchema, inPart.split('/'))?.measure;
+}
+
+/** What the figure at a path of the file is, in words: "image circle of the 58 mm taking lens"; its key where nothing better is known. */
+export function figureName(ledger: Ledger, path: string): string {
+  const [, id = '', inPart = ''] = /^kit\/(?:parts|copies)\/([^/]+)\/(?:figures\/)?(.+)$/.exec(path) ?? [];
+  if (id !== '') return `${metaAt(partSchema, inPart.split('/'))?.description ?? wordsOf(inPart)} of ${new PartView(ledger, id).name}`;
+  const assumed = path.startsWith('assumptions/') ? assumptionCatalogue[path.slice('assumptions/'.length)] : undefined;
+  return assumed?.says ?? wordsOf(path);
+}
+
+/** `linkDistanceM` as "link distance". */
+function wordsOf(path: string): string {
+  const key = path.slice(path.lastIndexOf('/') + 1);
+  return key.replace(/(Mm|Px|Deg|Nm|Ms|Hz|Lux|Hours|S|M|C|G|V|A|W)$/, '').replaceAll(/([A-Z])/g, ' $1').toLowerCase();
 }
 
 interface Words {

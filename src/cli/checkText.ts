@@ -1,5 +1,6 @@
 import type { Answer, Mend, Side } from '../check/answer.ts';
 import { byQuestion, countVerdicts, sameFindings, waiting } from '../check/ranking.ts';
+import type { Doubt } from '../check/doubt.ts';
 import type { Figure } from '../shoot/ledger/figures.ts';
 import { type System, inSystem, printAmount, printNumber } from '../units/print.ts';
 import type { Paint } from './paint.ts';
@@ -14,6 +15,10 @@ export interface CheckTextOptions {
   readonly working: boolean;
   /** The figures an answer rests on, for the working. */
   readonly restsOn: (key: string) => readonly Figure[];
+  /** The name of the figure at a path, for people. */
+  readonly nameOf: (path: string) => string;
+  /** How far the answer may be out within the bounds of its figures, for the working. */
+  readonly doubtOf: (answer: Answer) => Doubt | undefined;
 }
 
 const INDENT = ' '.repeat(10);
@@ -95,16 +100,26 @@ function working(answer: Answer, options: CheckTextOptions): string[] {
   const side = (label: string, one: Side | undefined) => (one === undefined ? [] : [row(label, `${printAmount(one.amount, system)}   ${one.from}`)]);
   const steps = (answer.steps ?? []).map(({ says, amount }) => row('step', amount === undefined ? says : `${says}: ${printAmount(amount, system)}`));
   const missing = (answer.missing ?? []).map(({ says, measure }) => row('wants', measure === undefined ? says : `${says}. ${measure}`));
-  const rests = options.restsOn(answer.key).map((figure) => row('rests', restText(figure, system)));
+  const rests = options.restsOn(answer.key).map((figure) => row('rests', restText(figure, options)));
   return [
-    ...side('needs', answer.needs), ...side('has', answer.has), ...steps, ...missing, ...mends(answer, options), ...(answer.notes ?? []).map((note) => row('note', note)), ...rests,
+    ...side('needs', answer.needs), ...side('has', answer.has), ...doubtRows(options.doubtOf(answer), options).map((text) => row('doubt', text)), ...steps, ...missing, ...mends(answer, options), ...(answer.notes ?? []).map((note) => row('note', note)), ...rests,
     row('source', answer.sources.join('; ')),
   ];
 }
 
-function restText(figure: Figure, system: System): string {
-  const bounds = figure.low === figure.high ? '' : ` (${printNumber(inSystem({ value: figure.low, unit: figure.unit }, system).value)} to ${printNumber(inSystem({ value: figure.high, unit: figure.unit }, system).value)})`;
-  return `${printAmount({ value: figure.value, unit: figure.unit }, system)}${bounds} ${figure.basis}  ${figure.path}`;
+/** How sure the use is, and which figures could turn the answer. */
+function doubtRows(doubt: Doubt | undefined, { system, nameOf }: CheckTextOptions): string[] {
+  if (doubt === undefined || doubt.by.length === 0) return [];
+  const turning = doubt.by.filter(({ turnsAt }) => turnsAt !== undefined).slice(0, 3);
+  const turns = turning.map(({ figure, turnsAt }) => `${printAmount({ value: turnsAt ?? figure.value, unit: figure.unit }, system)} for the ${nameOf(figure.path)}`);
+  const whatever = doubt.low > 1 ? '; fails whatever' : doubt.high <= 1 ? '; holds whatever' : '';
+  return [`use ${printUse(doubt.low)} to ${printUse(doubt.high)} within the figures’ bounds${whatever}`, ...(turns.length === 0 ? [] : [`turns at ${turns.join(', or ')}`])];
+}
+
+function restText(figure: Figure, { system, nameOf, paint }: CheckTextOptions): string {
+  const bound = (value: number) => printNumber(inSystem({ value, unit: figure.unit }, system).value);
+  const bounds = figure.low === figure.high ? '' : ` (${bound(figure.low)} to ${bound(figure.high)})`;
+  return `${nameOf(figure.path)} ${printAmount({ value: figure.value, unit: figure.unit }, system)}${bounds} ${figure.basis} ${paint.dim(figure.path)}`;
 }
 
 function waitingText(answers: readonly Answer[], { paint, working: shown, columns }: CheckTextOptions): string {

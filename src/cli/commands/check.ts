@@ -1,6 +1,8 @@
 import { Command } from 'commander';
-import { DISCIPLINES } from '../../check/answer.ts';
+import { type Answer, DISCIPLINES } from '../../check/answer.ts';
 import { Checker } from '../../check/Checker.ts';
+import { figureName } from '../../check/describeFigure.ts';
+import { type Doubt, doubtOf } from '../../check/doubt.ts';
 import { questions } from '../../check/questions/index.generated.ts';
 import { worstFirst } from '../../check/ranking.ts';
 import { restsOn } from '../../check/restsOn.ts';
@@ -8,6 +10,7 @@ import { answersAbout, type Narrowing } from '../answersAbout.ts';
 import { checkText } from '../checkText.ts';
 import { loadShoot } from '../files.ts';
 import { paintFor } from '../paint.ts';
+import type { Shoot } from '../../shoot/schema/shoot.ts';
 import { EXIT, type World } from '../World.ts';
 
 export const summary = 'Checks a shoot and says what fails, worst first';
@@ -50,9 +53,15 @@ function check(world: World, file: string, options: Options): void {
     world.out(
       checkText(shoot.title, answers, {
         paint: paintFor(world), columns: Math.max(60, Math.min(world.columns, 120)), system: options.imperial === true ? 'imperial' : 'metric',
-        all: options.all ?? false, working: options.working ?? false, restsOn: (key) => restsOn(checker.ledger, key),
+        all: options.all ?? false, working: options.working ?? false, restsOn: (key) => restsOn(checker.ledger, key), doubtOf: (answer) => doubtIn(shoot, answer), nameOf: (path) => figureName(checker.ledger, path),
       }),
     );
   }
   if (answers.some(({ verdict }) => verdict === 'fails' || verdict === 'unknown')) world.exitCode = EXIT.fails;
+}
+
+/** Studied answers take too long to ask dozens of times over. */
+function doubtIn(shoot: Shoot, answer: Answer): Doubt | undefined {
+  const question = questions.find(({ id, kind }) => id === answer.question && kind === 'immediate');
+  return question === undefined ? undefined : doubtOf(shoot, question, answer.key);
 }

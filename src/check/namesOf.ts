@@ -1,3 +1,4 @@
+import { wiring } from '../assembly/lines/wiring.ts';
 import type { Ledger } from '../shoot/ledger/Ledger.ts';
 import { PartView } from '../shoot/ledger/PartView.ts';
 import type { Subject } from './answer.ts';
@@ -7,6 +8,7 @@ export function namesOf(ledger: Ledger, subject: Subject): string[] {
   const named = (path: string, id: string): string => (ledger.at(`${path}/${id}/name`) as string | undefined) ?? id;
   const names: (string | undefined)[] = [
     subject.at,
+    subject.line === undefined ? undefined : lineNameOf(ledger, subject, subject.line),
     subject.piece === undefined ? undefined : pieceName(ledger, subject, subject.piece),
     subject.viewer === undefined ? undefined : viewerName(ledger, subject.viewer),
     subject.person === undefined ? undefined : personName(ledger, subject.person),
@@ -24,6 +26,12 @@ function pieceName(ledger: Ledger, { glass }: Subject, ref: string): string {
   const path = [`builds/${build}/pieces/${id}`, `glasses/${glass ?? ''}/pieces/${id}`].find((one) => ledger.at(`${one}/of`) !== undefined);
   if (path === undefined) return id;
   return (ledger.at(`${path}/name`) as string | undefined) ?? new PartView(ledger, ledger.at(`${path}/of`) as string).name;
+}
+
+function lineNameOf(ledger: Ledger, { setup = '', glass }: Subject, key: string): string | undefined {
+  const first = (ledger.at(`setups/${setup}/glasses`) as readonly string[] | undefined)?.[0] ?? '';
+  const line = wiring(ledger, setup, glass ?? first).byKey.get(key);
+  return line === undefined ? undefined : `${line.from.piece.name}, ${line.from.name} → ${line.to.piece.name}, ${line.to.name}`;
 }
 
 function viewerName(ledger: Ledger, viewer: string): string {

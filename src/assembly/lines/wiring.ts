@@ -37,6 +37,7 @@ export interface Wiring {
   readonly ports: ReadonlyMap<string, WiredPort>;
   readonly portsOf: ReadonlyMap<string, readonly WiredPort[]>;
   readonly lines: readonly WiredLine[];
+  readonly byKey: ReadonlyMap<string, WiredLine>;
   /** Lines that arrive at a port, and lines that leave it, by its key. */
   readonly into: ReadonlyMap<string, readonly WiredLine[]>;
   readonly outOf: ReadonlyMap<string, readonly WiredLine[]>;
@@ -52,7 +53,7 @@ export function wiring(ledger: Ledger, setup: string, glass: string): Wiring {
     const portsOf = new Map([...pieces.values()].map((piece) => [piece.ref, portsOfPiece(piece)] as const));
     const ports = new Map([...portsOf.values()].flatMap((all) => all.map((port) => [port.key, port] as const)));
     const lines = homesOf(ledger, setup, glass).flatMap(({ build, root }) => linesBelow(ledger, build, root, ports));
-    return { pieces, ports, portsOf, lines, into: byEnd(lines, 'to'), outOf: byEnd(lines, 'from') };
+    return { pieces, ports, portsOf, lines, byKey: new Map(lines.map((line) => [line.key, line])), into: byEnd(lines, 'to'), outOf: byEnd(lines, 'from') };
   });
 }
 

@@ -1,0 +1,55 @@
+import { type Leg, legsOf } from '../../../assembly/lines/picture.ts';
+import { videoTrace } from '../../../assembly/lines/videoTrace.ts';
+import type { SetupPiece } from '../../../assembly/setupPieces.ts';
+import type { Mend } from '../../answer.ts';
+import { judgeYes } from '../../judge.ts';
+import { setOn } from '../../quantities/lineEdits.ts';
+import { darkSentence, pictureName } from '../../quantities/lineWords.ts';
+import { eachPieceOf, withGlass } from '../../quantities/wired.ts';
+import { question } from '../../question.ts';
+
+export const fed = question({
+  id: 'lines.fed',
+  asks: 'Does every screen, transmitter and converter get a picture?',
+  kind: 'immediate',
+  explains:
+    'Followed back from each device to the camera, through cables, loop-outs and over the air: is anything plugged in, is the receiver on a net with a transmitter, in its band and its mode, ' +
+    'does the way end at a camera and not in a circle. Only the device where the picture is lost is named; what hangs behind it is not asked again.',
+  sources: ['common practice'],
+  subjects: (ledger) => eachPieceOf(ledger, ({ setup, glass }) => [...videoTrace(ledger, setup, glass).into.values()].map(({ piece }) => piece)),
+  ask: (asking, subject) => {
+    const { setup, glass } = withGlass(asking.ledger, subject);
+    const leg = videoTrace(asking.ledger, setup, glass).into.get(subject.piece);
+    if (leg === undefined) return null;
+    const { dark, picture, piece } = leg;
+    if (picture !== undefined) {
+      return judgeYes({ yes: true, says: { holds: `${piece.name} gets a picture: ${pictureName(picture)}.`, fails: '' }, steps: [{ says: wayOf(leg) }] });
+    }
+    if (dark === undefined || !isHere(leg, piece)) return null;
+    return judgeYes({ yes: false, says: { holds: '', fails: darkSentence(dark) }, mends: mends(leg) });
+  },
+});
+
+/** "A body → Picture transmitter → over the air, detailed → Receiver A". */
+function wayOf(leg: Leg): string {
+  const names = legsOf(leg).flatMap((one) => (one.kind === 'air' ? ['over the air', one.piece.name] : [one.piece.name]));
+  return names.filter((name, at) => name !== names[at - 1]).join(' → ');
+}
+
+/** Whether the picture is lost at this piece, and not before it. */
+function isHere({ dark }: Leg, piece: SetupPiece): boolean {
+  switch (dark?.kind) {
+    case 'unfed': case 'circle': case 'passes nothing on': case 'cannot make': return dark.port.piece.ref === piece.ref;
+    case 'no net': case 'no transmitter': return dark.piece.ref === piece.ref;
+    case 'no mode set': return dark.piece.ref !== piece.ref;
+    case 'mode unknown to the receiver': case 'set to another mode': case 'another band': case 'too many frames': return dark.receiver.ref === piece.ref;
+    default: return false;
+  }
+}
+
+function mends({ dark }: Leg): Mend[] {
+  if (dark?.kind !== 'set to another mode') return [];
+  const { receiver, transmitter, mode } = dark;
+  const name = (transmitter.part.read(`radio/modes/${mode}/name`) ?? mode) as string;
+  return [{ says: `set ${receiver.name} to ${name}`, edit: setOn(receiver, 'mode', mode, `${receiver.name} to ${name}`) }];
+}

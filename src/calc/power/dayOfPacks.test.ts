@@ -9,7 +9,7 @@ type Segment = Day['segments'][number];
 const cell = [[0, 3], [0.05, 3.42], [0.1, 3.54], [0.2, 3.62], [0.4, 3.7], [0.6, 3.82], [0.8, 3.98], [1, 4.2]] as const;
 const plate: Kind = {
   name: 'plate', count: 3, openCircuitV: cell.map(([soc, v]): [number, number] => [soc, 4 * v]), capacityAh: 6.8, internalOhm: 0.12, cutoffV: 12,
-    charge: 1, chargeHours: 4,
+  charge: 1, chargeHours: 4,
 };
 /** 100 Wh whatever the load. */
 const even: Kind = { name: 'even', count: 1, openCircuitV: [[0, 10], [1, 10]], capacityAh: 10, internalOhm: 0, cutoffV: 5, charge: 1,
@@ -25,7 +25,7 @@ const shootingDay = [...Array.from({ length: 19 }, () => [pause(12, 55), take(4,
 
 describe('by hand, 100 Wh packs at 50 W: two hours each', () => {
   test('a pause before the pack is empty is used as late as the takes allow', () => {
-    // 1 h 50 min gone at the second pause; the take of 30 min would end at 2 h 30 min, so the change comes at its start, 1 h 55 min.
+    // The pause runs from 1 h 50 to 1 h 55; the take after it would end at 2 h 25. With 2 min of darkness the change starts at 1 h 53.
     const { events, changes, darkMin, takesLost } = dayOfPacks(plan([{ ...even, count: 2 }], [take(110), pause(5), take(30)],
       { darkPerChangeS: 120 }));
     expect(events).toHaveLength(1);

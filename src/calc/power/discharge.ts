@@ -29,27 +29,31 @@ export function sortedCurve(points: Curve, path: string): Curve {
 
 /** How long a pack feeds a constant power, and where that ends: at cut-off under load, where the load cannot be fed, or empty. */
 export function runFrom(pack: DischargingPack, { soc, loadW }: { soc: number; loadW: number }): Run {
-  if (loadW === 0) return { hours: Infinity, endSoc: soc };
-  let hours = 0;
-  for (const stretch of stretchesDown(pack, { soc, loadW })) {
-    hours += stretch.hours;
-    if (stretch.ends) return { hours, endSoc: stretch.low.soc };
-  }
-  return { hours, endSoc: 0 };
+  return drain(pack, { soc, loadW, hours: Infinity });
 }
 
-/** State of charge after feeding a constant power for a time. A pack that ends sooner stays where it ended. */
-export function socAfter(pack: DischargingPack, { soc, loadW, hours }: { soc: number; loadW: number; hours: number }): number {
-  if (loadW === 0) return soc;
-  let left = hours;
-  let at = soc;
-  for (const stretch of stretchesDown(pack, { soc, loadW })) {
-    if (left <= stretch.hours) return socWithin(stretch, { pack, loadW, hours: left });
-    left -= stretch.hours;
-    at = stretch.low.soc;
-    if (stretch.ends) break;
+/**
+ * Feeds a constant power for a time, or until it ends: how long it fed, and the state of charge then. Goes down the straight
+ * stretches of the curve one by one.
+ */
+export function drain(pack: DischargingPack, { soc, loadW, hours }: { soc: number; loadW: number; hours: number }): Run {
+  if (loadW === 0) return { hours, endSoc: soc };
+  const endV = endVoltage(pack, loadW);
+  const curve = pack.openCircuitV;
+  let high: Point = { soc, volts: voltsAt(curve, soc) };
+  let fed = 0;
+  for (let i = curve.length - 1; i >= 0 && high.volts >= endV; i -= 1) {
+    const [nextSoc, nextV] = curve[i] ?? [0, 0];
+    if (nextSoc >= high.soc) continue;
+    const low = nextV < endV ? crossing(high, { soc: nextSoc, volts: nextV }, endV) : { soc: nextSoc, volts: nextV };
+    const stretchHours = hoursBetween(high, low, { pack, loadW });
+    const left = hours - fed;
+    if (left < stretchHours) return { hours, endSoc: socWithin({ high, low, hours: stretchHours }, { pack, loadW, hours: left }) };
+    fed += stretchHours;
+    high = low;
+    if (nextV < endV) break;
   }
-  return at;
+  return { hours: fed, endSoc: high.soc };
 }
 
 interface Point {
@@ -61,29 +65,10 @@ interface Stretch {
   readonly high: Point;
   readonly low: Point;
   readonly hours: number;
-  /** Whether the discharge ends at its lower end. */
-  readonly ends: boolean;
 }
 
-/** The straight stretches of the curve from a state of charge down to where the discharge ends. */
-function* stretchesDown(pack: DischargingPack, { soc, loadW }: { soc: number; loadW: number }): Generator<Stretch> {
-  const endV = endVoltage(pack, loadW);
-  const curve = pack.openCircuitV;
-  let high: Point = { soc, volts: voltsAt(curve, soc) };
-  if (high.volts < endV) {
-    yield { high, low: high, hours: 0, ends: true };
-    return;
-  }
-  for (let i = curve.length - 1; i >= 0; i -= 1) {
-    const [nextSoc, nextVolts] = curve[i] ?? [0, 0];
-    if (nextSoc >= high.soc) continue;
-    const ends = nextVolts < endV;
-    const low = ends ? { soc: nextSoc + ((high.soc - nextSoc) * (endV - nextVolts)) / (high.volts - nextVolts), volts: endV } : { soc: nextSoc,
-      volts: nextVolts };
-    yield { high, low, hours: hoursBetween(high, low, { pack, loadW }), ends: ends || nextSoc === 0 };
-    if (ends) return;
-    high = low;
-  }
+function crossing(high: Point, next: Point, volts: number): Point {
+  return { soc: next.soc + ((high.soc - next.soc) * (volts - next.volts)) / (high.volts - next.volts), volts };
 }
 
 /**

@@ -1,4 +1,4 @@
-import { runFrom, socAfter } from '../discharge.ts';
+import { drain, runFrom } from '../discharge.ts';
 import type { PackInUse } from './Shelf.ts';
 
 export interface DaySegment {
@@ -29,10 +29,10 @@ export function lastsThrough(one: PackInUse, ahead: readonly LoadStretch[]): num
   let hours = 0;
   let lastLoadW = 0;
   for (const stretch of ahead) {
-    const run = runFrom(one.pack, { soc, loadW: stretch.loadW });
-    if (run.hours < stretch.hours) return hours + run.hours;
-    soc = socAfter(one.pack, { soc, ...stretch });
-    hours += stretch.hours;
+    const run = drain(one.pack, { soc, loadW: stretch.loadW, hours: stretch.hours });
+    hours += run.hours;
+    if (run.hours < stretch.hours) return hours;
+    soc = run.endSoc;
     lastLoadW = stretch.loadW;
   }
   return hours + runFrom(one.pack, { soc, loadW: lastLoadW }).hours;

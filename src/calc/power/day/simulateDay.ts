@@ -1,5 +1,5 @@
 import { NoAnswer } from '../../calculator.ts';
-import { runFrom, socAfter } from '../discharge.ts';
+import { drain, type DischargingPack } from '../discharge.ts';
 import { Shelf, hoursLeft, type PackInUse, type PackKind } from './Shelf.ts';
 import { MOMENT_H, lastsThrough, loadThatComes, stretchesToPause, totalHours, type DaySegment, type LoadStretch } from './lookAhead.ts';
 
@@ -130,10 +130,9 @@ class Day {
   private pass(i: number, until: number): void {
     this.go(i, Math.min(until, this.darkUntil), false);
     const { loadW, take } = this.segment(i);
-    const { hours, endSoc } = runFrom(this.on.pack, { soc: this.on.soc, loadW });
-    const lives = until - this.clock < hours;
-    if (until > this.clock) this.on.soc = lives ? socAfter(this.on.pack, { soc: this.on.soc, loadW, hours: until - this.clock }) : endSoc;
-    this.go(i, Math.min(until, this.clock + hours), true);
+    const { hours, endSoc } = drain(this.on.pack, { soc: this.on.soc, loadW, hours: Math.max(0, until - this.clock) });
+    this.on.soc = endSoc;
+    this.go(i, this.clock + hours, true);
     if (until - this.clock <= MOMENT_H) {
       this.go(i, until, true);
       return;
@@ -193,10 +192,15 @@ class Day {
   }
 }
 
+/** The first of those that last longest. Packs of a kind with the same charge are alike, and looked at once. */
 function longestLasting(packs: readonly PackInUse[], ahead: readonly LoadStretch[]): PackInUse {
   let best: PackInUse | undefined;
   let bestHours = -1;
+  const seen = new Map<DischargingPack, Set<number>>();
   for (const one of packs) {
+    const socs = seen.get(one.pack) ?? new Set();
+    if (socs.has(one.soc)) continue;
+    seen.set(one.pack, socs.add(one.soc));
     const hours = lastsThrough(one, ahead);
     if (hours > bestHours) [best, bestHours] = [one, hours];
   }

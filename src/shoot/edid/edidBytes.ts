@@ -1,23 +1,31 @@
 import type { Fault, Outcome } from '../../faults/Fault.ts';
 
 const NOTHING: readonly number[] = [];
-/** Far beyond the 256 blocks an EDID can have; longer text is something else. */
-const LONGEST_TEXT = 1_000_000;
+/** Far beyond what the 256 blocks an EDID can have take up; anything longer is something else. */
+const LONGEST = 1_000_000;
+/** Beyond so many faults of text, the rest are counted. */
+const FAULTS_SHOWN = 10;
 
 /** The bytes of an EDID given as such, or as hex text in any of the usual layouts: bare, spaced, `0x00, …`, or a dump with offsets. */
 export function edidBytes(input: Uint8Array | string): Outcome<Uint8Array> {
+  if (input.length > LONGEST) {
+    const message = `Found ${input.length} ${typeof input === 'string' ? 'characters' : 'bytes'}; no EDID is so long.`;
+    return { ok: false, faults: [{ path: '', message, cure: 'Give the EDID of one screen only.' }] };
+  }
   if (typeof input === 'string') return bytesOfText(input);
   const looksLikeText = input.length > 0 && input.every((byte) => (byte >= 0x20 && byte < 0x7f) || byte === 9 || byte === 10 || byte === 13);
-  return looksLikeText ? bytesOfText(String.fromCharCode(...input.subarray(0, LONGEST_TEXT))) : { ok: true, value: input, warnings: [] };
+  return looksLikeText ? bytesOfText(Array.from(input, (byte) => String.fromCharCode(byte)).join('')) : { ok: true, value: input, warnings: [] };
 }
 
 function bytesOfText(text: string): Outcome<Uint8Array> {
-  if (text.length > LONGEST_TEXT) {
-    return { ok: false, faults: [{ path: '', message: `Found ${text.length} characters; no EDID is so long.`, cure: 'Give the hex bytes of one screen only.' }] };
-  }
   const faults: Fault[] = [];
   const bytes = text.replace(/^\uFEFF/, '').split(/\r?\n/).flatMap((line, i) => bytesOfLine(line, i + 1, faults));
-  return faults.length > 0 ? { ok: false, faults } : { ok: true, value: Uint8Array.from(bytes), warnings: [] };
+  return faults.length > 0 ? { ok: false, faults: firstOf(faults) } : { ok: true, value: Uint8Array.from(bytes), warnings: [] };
+}
+
+function firstOf(faults: readonly Fault[]): readonly Fault[] {
+  const more = faults.length - FAULTS_SHOWN;
+  return more <= 0 ? faults : [...faults.slice(0, FAULTS_SHOWN), { path: '', message: `There are ${more} more such places.` }];
 }
 
 function bytesOfLine(line: string, lineNumber: number, faults: Fault[]): readonly number[] {

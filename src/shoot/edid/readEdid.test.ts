@@ -30,7 +30,7 @@ function timing({ widthPx, heightPx, totalWidth, totalHeight, clockMHz, mm = [0,
   const blank = totalWidth - widthPx;
   return [
     clock & 255, clock >> 8, widthPx & 255, blank & 255, ((widthPx >> 8) << 4) | (blank >> 8), lines & 255, blankLines & 255,
-      ((lines >> 8) << 4) | (blankLines >> 8),
+    ((lines >> 8) << 4) | (blankLines >> 8),
     48, 32, (3 << 4) | 5, 0, mm[0] & 255, mm[1] & 255, ((mm[0] >> 8) << 4) | (mm[1] >> 8), 0, 0, interlaced ? 0x9e : 0x1e,
   ];
 }
@@ -186,6 +186,12 @@ describe('what stops it', () => {
   });
   test('another file', () => expect(faultsOf(Uint8Array.from({ length: 128 },
     (_, i) => 200 + (i % 50)))[0]).toContain('an EDID starts with 00 FF FF FF FF FF FF 00'));
+  test('a file of any kind and size: few faults, soon', () => {
+    expect(faultsOf(new Uint8Array(100_000_000))).toEqual([': Found 100000000 bytes; no EDID is so long.']);
+    expect(faultsOf(new Uint8Array(500_000))).toEqual([': Found 500000 bytes; an EDID has at most 32768.']);
+    expect(faultsOf('quite another story\n'.repeat(10_000))).toHaveLength(11);
+    expect(faultsOf(Uint8Array.from('quite another story\n'.repeat(10_000), (one) => one.charCodeAt(0))).at(-1)).toContain('29990 more');
+  });
   test('a text far too long', () => expect(faultsOf('00 '.repeat(400_000))[0]).toContain('no EDID is so long'));
 });
 

@@ -15,6 +15,7 @@ export interface Edid {
 }
 
 const BLOCK_BYTES = 128;
+const MOST_BLOCKS = 256; // one and as many as its count of extensions can say
 const EXTENSION_COUNT_AT = 126;
 const CTA_TAG = 0x02;
 
@@ -45,8 +46,11 @@ export function readEdid(input: Uint8Array | string): Outcome<Edid> {
 
 /** What is wrong with the whole, all at once: length, header, count of blocks, checksum of each. */
 function frameFaults(bytes: Uint8Array): Fault[] {
-  const faults: Fault[] = [];
   const again = 'Read it from the screen again, whole.';
+  if (bytes.length > MOST_BLOCKS * BLOCK_BYTES) {
+    return [{ path: '', message: `Found ${bytes.length} bytes; an EDID has at most ${MOST_BLOCKS * BLOCK_BYTES}.`, cure: again }];
+  }
+  const faults: Fault[] = [];
   if (bytes.length === 0 || bytes.length % BLOCK_BYTES !== 0) {
     faults.push({ path: '', message: `Found ${bytes.length} bytes; an EDID is 128 bytes, or a multiple of that.`, cure: again });
   }

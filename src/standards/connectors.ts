@@ -47,11 +47,11 @@ const POWER: readonly Connector[] = [
   {
     name: 'two-pin tap', also: ['d-tap', 'battery tap', '2-pin tap'], carries: ['power'], onDevices: 'female', practiceA: { low: 5, high: 10 },
     pinning: 'keyed by its shape; a soft plug can be forced in turned over, and then feeds the wrong way round',
-      source: 'common practice: fused at 5 to 10 A',
+    source: 'common practice: fused at 5 to 10 A',
   },
   {
     name: 'XLR 4', also: ['4-pin xlr', 'xlr4'], carries: ['power'], onDevices: 'by direction', practiceA: { low: 5, high: 10 },
-      pinning: '12 V: pin 1 minus, pin 4 plus',
+    pinning: '12 V: pin 1 minus, pin 4 plus',
     source: 'IEC 61076-2-103; pinning and current common practice',
   },
   {
@@ -73,7 +73,7 @@ const POWER: readonly Connector[] = [
   },
   ...[3.15, 6.3, 10.5, 13.5, 18].map((volts, i) => eiajBarrel(i + 1, volts)),
   {
-    name: 'wedge mount', also: ['wedge plate', 'v-mount', 'v-lock'], carries: ['power'], onDevices: 'by direction', practiceA: { low: 8, high: 15 },
+    name: 'wedge mount', also: ['wedge plate', 'v-mount'], carries: ['power'], onDevices: 'by direction', practiceA: { low: 8, high: 15 },
     pinning: STANDARD,
     source: `${PRACTICE}: 14 V plate packs`,
   },
@@ -100,11 +100,11 @@ const CONTROL: readonly Connector[] = [
   },
   {
     name: 'USB micro-B', also: ['micro usb', 'usb micro'], carries: ['power', 'control'], onDevices: 'female', practiceA: { low: 1, high: 2 },
-      pinning: STANDARD,
+    pinning: STANDARD,
     source: 'IEC 62680-2 (from memory)',
   },
   pushPull(2, ['power'], 3, 7), pushPull(3, ['control', 'power'], 2, 5), pushPull(4, ['control', 'power'], 2, 5),
-    pushPull(5, ['control', 'sound'], 1, 3),
+  pushPull(5, ['control', 'sound'], 1, 3),
   pushPull(6, ['power', 'control'], 3, 7), pushPull(7, ['control', 'power'], 2, 5), pushPull(8, ['power'], 8, 15),
   {
     name: 'threaded 4-pin', also: ['round threaded 4-pin'], carries: ['power', 'control'], onDevices: 'female', practiceA: { low: 1, high: 3 },

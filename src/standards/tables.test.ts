@@ -1,6 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
-import { CHEMISTRIES, COLD_FACTORS, cellsInSeries, chemistry, coldFactor } from './batteryClasses.ts';
+import { JOBS } from '../shoot/schema/day.ts';
+import { CHEMISTRIES, COLD_FACTORS, COLD_FACTORS_SOURCE, cellsInSeries, chemistry, coldFactor } from './batteryClasses.ts';
 import { carriageClass } from './carriageLimits.ts';
 import { COAX_CLASSES, coaxClass } from './coaxClasses.ts';
 import { CONNECTORS, connector, mating } from './connectors.ts';
@@ -15,7 +16,6 @@ import { LOOKALIKES, SIGNAL_MAPPINGS, rateFamily, sameRate, signalMapping } from
 import { USB_BASIC, USB_CABLE_DROP_V, usbPdSupplies, usbRatedW } from './usbProfiles.ts';
 import { LIP_SYNC_MS, VIEWER_JOBS, viewerJob } from './viewerJobs.ts';
 import { CONTINUOUS_SHARE_OF_FUSE, FLEXIBLE_CONDUCTORS_SOURCE, WIRE_GAUGES_SOURCE } from './wireGauges.ts';
-import { COLD_FACTORS_SOURCE } from './batteryClasses.ts';
 
 const raw = (file: string) => readFileSync(new URL(`../../reference/video-timings/${file}`, import.meta.url), 'utf8');
 
@@ -145,6 +145,10 @@ test('cold raises resistance far more than it cuts charge, ever more so', () => 
   const { resistanceRatio, capacityShare } = coldFactor(-5);
   expect(resistanceRatio.value - 1).toBeGreaterThan(3 * (1 - capacityShare.value));
   expect([coldFactor(-40).resistanceRatio.value, coldFactor(20).resistanceRatio.value, coldFactor(80).resistanceRatio.value]).toEqual([5, 1, 0.8]);
+});
+
+test('every job a shoot can name has its row', () => {
+  expect(VIEWER_JOBS.map(({ job }) => job).toSorted()).toEqual([...JOBS].toSorted());
 });
 
 test('the puller bears less delay than the director, and no job asks for less than the eye needs', () => {

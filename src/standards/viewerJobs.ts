@@ -27,7 +27,7 @@ export const VIEWER_JOBS: readonly ViewerJob[] = [
   {
     job: 'pull focus', says: 'judges and follows focus, from tape, marks and rangefinder too', delayLimitMs: { value: 100, low: 60, high: 150 },
     blurRatioLimit: { value: 1.5, low: 1, high: 2 }, contrastLimit: 20, usefulLines: 2160, delayWeight: 3,
-      source: `common practice; ${WOODS}; ${MACKENZIE}`,
+    source: `common practice; ${WOODS}; ${MACKENZIE}`,
   },
   {
     job: 'direct', says: 'judges performance and frame, and wants detail', delayLimitMs: { value: 300, low: 150, high: 500 },

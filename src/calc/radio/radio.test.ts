@@ -31,7 +31,7 @@ test('noise of 20 MHz at 290 K is −100.96 dBm, and IEEE 802.11 asks for sensit
 
 const budget = fc.record({
   frequencyMHz: fc.double({ min: 400, max: 6000, noNaN: true }), eirpDbm: fc.double({ min: 0, max: 36, noNaN: true }),
-    receiveGainDbi: fc.double({ min: -3, max: 15, noNaN: true }),
+  receiveGainDbi: fc.double({ min: -3, max: 15, noNaN: true }),
   extraLossDb: fc.double({ min: 0, max: 40, noNaN: true }), sensitivityDbm: fc.double({ min: -90, max: -60, noNaN: true }),
 });
 property.prop([budget, fc.double({ min: 0, max: 20, noNaN: true })])('at its reach in free space a link has just the wanted margin',

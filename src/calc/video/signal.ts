@@ -46,7 +46,7 @@ export const signal = calculator(
         given: { widthPx: 1920, heightPx: 1080, frameRateHz: 60, interlaced: false, sampling: '4:2:2', bitDepth: 10 },
         gives: {
           totalWidthPx: '2200', totalHeightPx: '1125', pixelClockMHz: '148.5', payloadGbps: '2.970', sdiLevel: '3G', sdiGbps: '2.970',
-            hdmiLevel: '1.4',
+          hdmiLevel: '1.4',
         },
         source: 'SMPTE ST 274, ST 424, ST 425-1',
       },

@@ -28,9 +28,9 @@ test('a punch-in leaves what the picture lost', () => {
 
 const seen = fc.record({
   sensorHeightMm: fc.double({ min: 5, max: 40, noNaN: true }), pictureHeightPx: fc.integer({ min: 200, max: 4000 }),
-    shownHeightMm: fc.double({ min: 20, max: 500, noNaN: true }),
+  shownHeightMm: fc.double({ min: 20, max: 500, noNaN: true }),
   panelPixelMm: fc.double({ min: 0.02, max: 0.5, noNaN: true }), zoom: fc.constantFrom(1, 2, 4),
-    viewingDistanceMm: fc.double({ min: 200, max: 3000, noNaN: true }),
+  viewingDistanceMm: fc.double({ min: 200, max: 3000, noNaN: true }),
   acuityArcmin: fc.double({ min: 0.5, max: 3, noNaN: true }),
 });
 property.prop([seen])('it never sees more with less zoom, farther eyes or fewer lines', (one) => {

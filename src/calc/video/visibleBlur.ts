@@ -27,7 +27,7 @@ export const visibleBlur = calculator(
       {
         given: {
           sensorHeightMm: 1080, pictureHeightPx: 1_000_000, shownHeightMm: 1080, panelPixelMm: 0.0001, zoom: 1, viewingDistanceMm: 3437.75,
-            acuityArcmin: 1,
+          acuityArcmin: 1,
         },
         gives: { blurMm: '1.000', limitedBy: 'eye' },
         source: 'ITU-R BT.500 by way of Poynton: adjacent lines of 1080 part by 1 arcminute at about 3.18 picture heights',

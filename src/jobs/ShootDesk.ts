@@ -1,11 +1,14 @@
 import type { Fault } from '../faults/Fault.ts';
+import type { SetupGlass } from '../check/subjects.ts';
+import type { Edit } from '../shoot/edit/Edit.ts';
 import type { Part } from '../shoot/schema/part.ts';
 import { typicalPart, typicalParts } from '../shoot/typical/typicalParts.ts';
-import { assumptionCatalogue } from '../standards/assumptions/index.generated.ts';
-import type { Assumption } from '../standards/Assumption.ts';
 import { type Forms, forms } from './Forms.ts';
 import { type FormRow, type Typed, newShootForm, shootFromForm } from './newShootForm.ts';
 import { type Opened, type Result, ShootKeeper } from './ShootKeeper.ts';
+import { type FrameView, frameView } from './views/frameView.ts';
+import { type LinesView, fittingCables, joining, linesView } from './views/linesView.ts';
+import { type View, viewOf } from './views/View.ts';
 
 /** All that the page may ask of the worker that owns the shoot. */
 export class ShootDesk extends ShootKeeper {
@@ -31,7 +34,20 @@ export class ShootDesk extends ShootKeeper {
     return typicalPart(id);
   }
 
-  assumptions(): readonly Assumption[] {
-    return Object.values(assumptionCatalogue);
+  frameView(subject: SetupGlass): View<FrameView> {
+    return viewOf(() => frameView(this.ledger, subject));
+  }
+
+  linesView(subject: SetupGlass): View<LinesView> {
+    return viewOf(() => linesView(this.ledger, subject));
+  }
+
+  /** The edit that joins two sockets, or why they cannot be joined. */
+  joining(subject: SetupGlass, from: string, to: string): View<Edit> {
+    return joining(this.ledger, subject, from, to);
+  }
+
+  fittingCables(subject: SetupGlass, line: string): { readonly id: string; readonly name: string }[] {
+    return fittingCables(this.ledger, subject, line);
   }
 }

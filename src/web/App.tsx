@@ -10,6 +10,8 @@ import { Working } from './working/Working.tsx';
 import { WORKING_BESIDE } from './working/openWorking.ts';
 
 const Kit = lazy(() => import('./kit/Kit.tsx').then(({ Kit: component }) => ({ default: component })));
+const FrameView = lazy(() => import('./frame/FrameView.tsx').then(({ FrameView: component }) => ({ default: component })));
+const LinesView = lazy(() => import('./lines/LinesView.tsx').then(({ LinesView: component }) => ({ default: component })));
 const ShootTables = lazy(() => import('./shoot/ShootTables.tsx').then(({ ShootTables: component }) => ({ default: component })));
 
 export function App() {
@@ -47,6 +49,8 @@ function Table() {
 function Centre({ view }: { readonly view: View }) {
   switch (view) {
     case 'working': return <Working />;
+    case 'frame': return <FrameView />;
+    case 'lines': return <LinesView />;
     case 'kit': return <Kit />;
     case 'shoot': return <ShootTables />;
     default: return <p className="empty">Not here yet.</p>;

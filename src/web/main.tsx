@@ -1,5 +1,6 @@
 import './look/grounds.css';
 import './look/page.css';
+import './look/views.css';
 import { createRoot } from 'react-dom/client';
 import { App } from './App.tsx';
 import { openFile } from './state/files.ts';

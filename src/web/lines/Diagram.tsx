@@ -60,6 +60,7 @@ export function Diagram({ view, layout, labels, chosen, choose, join, start, sca
         {view.devices.map((device) => (
           <Device key={device.ref} device={device} layout={layout} taken={taken} pick={pick} lift={(key, event) => setDrag({ from: key, ...xy(point(event)) })} />
         ))}
+        {layout.stubs.map(({ line, side, text, x, y }) => <text key={`${side} ${line}`} className="stub" data-chosen={line === chosen} x={x} y={y} textAnchor={side === 'out' ? 'start' : 'end'}>{text}</text>)}
         {drag !== undefined && <path className="rubber" d={`M${layout.sockets.get(drag.from)?.x ?? drag.x} ${layout.sockets.get(drag.from)?.y ?? drag.y}L${drag.x} ${drag.y}`} />}
       </svg>
     </div>
@@ -138,10 +139,12 @@ interface WireProps {
 }
 
 function Wire({ cable, route, label, chosen, choose }: WireProps) {
-  if (route === undefined || route.points.length === 0) return null;
-  const d = route.points.map(({ x, y }, at) => `${at === 0 ? 'M' : 'L'}${x} ${y}`).join('');
-  const end = route.points.at(-1);
+  const last = route?.ways.at(-1);
+  const end = last?.at(-1);
+  if (route === undefined || last === undefined || end === undefined) return null;
+  const d = route.ways.map((points) => points.map(({ x, y }, at) => `${at === 0 ? 'M' : 'L'}${x} ${y}`).join('')).join('');
   const wrong = cable.faults.length > 0;
+  const middle = midOf(last);
   const press = (event: KeyboardEvent) => {
     if (event.key !== 'Enter' && event.key !== ' ') return;
     event.preventDefault();
@@ -151,14 +154,14 @@ function Wire({ cable, route, label, chosen, choose }: WireProps) {
     <g className={`line ${cable.kind}`} data-air={cable.air} data-wrong={wrong} data-chosen={chosen} role="button" tabIndex={0} aria-pressed={chosen} aria-label={`${cable.cable ?? (cable.air ? 'Over the air' : 'Line without a cable')}${label === '' ? '' : `, ${label}`}${wrong ? `. ${cable.faults.join(' ')}` : ''}`} onClick={choose} onKeyDown={press}>
       <path className="grip" d={d} />
       <path className={`wire ${cable.kind}`} d={d} />
-      {end !== undefined && <EndMark kind={cable.kind} x={end.x} y={end.y} />}
-      {wrong && route.points[0] !== undefined && <path className="wrong-mark" transform={`translate(${midOf(route).x} ${midOf(route).y})`} d="M0-7 7 0 0 7-7 0z" />}
+      <EndMark kind={cable.kind} x={end.x} y={end.y} />
+      {wrong && <path className="wrong-mark" transform={`translate(${middle.x} ${middle.y})`} d="M0-7 7 0 0 7-7 0z" />}
       {route.label !== undefined && <text x={route.label.x} y={route.label.y + 11}>{label}</text>}
     </g>
   );
 }
 
-function midOf({ points }: Route): { readonly x: number; readonly y: number } {
+function midOf(points: Route['ways'][number]): { readonly x: number; readonly y: number } {
   const at = Math.max(1, Math.ceil(points.length / 2));
   const [a, b] = [points[at - 1], points[at]];
   return a === undefined || b === undefined ? { x: 0, y: 0 } : { x: (a.x + b.x) / 2, y: (a.y + b.y) / 2 };

@@ -28,7 +28,7 @@ function Drawn({ looking }: { readonly looking: Looking }) {
   const room = useRef<HTMLDivElement>(null);
   const [zoom, setZoom] = useState<number | undefined>();
   const width = useWidth(room);
-  const fit = layout === undefined || width === 0 ? 1 : Math.min(1, Math.max(LEAST, (width - 40) / layout.width));
+  const fit = layout === undefined || width === 0 ? 1 : Math.min(1, Math.max(LEAST, (width - 32) / layout.width));
   const scale = zoom ?? fit;
   const line = shown?.cables.find(({ key }) => key === chosen);
   const join = async (from: string, to: string) => {
@@ -63,7 +63,7 @@ function Drawn({ looking }: { readonly looking: Looking }) {
   );
 }
 
-const LEAST = 0.4;
+const LEAST = 0.66;
 
 function useWidth(of: RefObject<HTMLElement | null>): number {
   return useSyncExternalStore(

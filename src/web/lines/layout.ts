@@ -5,6 +5,8 @@ import type { CableView, DeviceView, LinesView } from '../../jobs/views/linesVie
 export const SOCKET_STEP = 22;
 const TITLE = 28;
 const PER_LETTER = 6.4;
+const BUILD_TITLE = 36;
+const BETWEEN_BUILDS = 20;
 
 export interface Placed {
   readonly x: number;
@@ -13,9 +15,22 @@ export interface Placed {
   readonly height: number;
 }
 
+interface Point {
+  readonly x: number;
+  readonly y: number;
+}
+
+/** The way of a line: in one go, or in two ends where it leaves one build and arrives in another. */
 export interface Route {
-  readonly points: readonly { readonly x: number; readonly y: number }[];
-  readonly label: { readonly x: number; readonly y: number } | undefined;
+  readonly ways: readonly (readonly Point[])[];
+  readonly label: Point | undefined;
+}
+
+/** Where a line goes on to, or comes from, written at its end. */
+export interface Stub extends Point {
+  readonly line: string;
+  readonly text: string;
+  readonly side: 'out' | 'in';
 }
 
 export interface Layout {
@@ -23,48 +38,69 @@ export interface Layout {
   readonly height: number;
   readonly builds: ReadonlyMap<string, Placed>;
   readonly devices: ReadonlyMap<string, Placed>;
-  /** By socket key, and by `build/piece` for the end of a way over the air. */
-  readonly sockets: ReadonlyMap<string, { readonly x: number; readonly y: number }>;
+  readonly sockets: ReadonlyMap<string, Point>;
   readonly routes: ReadonlyMap<string, Route>;
+  readonly stubs: readonly Stub[];
 }
 
 let elk: InstanceType<typeof ELK> | undefined;
 
-/** Lays out devices and lines from left to right: what sends stands left of what takes. */
+/** Lays out each build from left to right, what sends left of what takes, one build below the other. */
 export async function layOut(view: LinesView, labels: ReadonlyMap<string, string>): Promise<Layout> {
   elk ??= new ELK({ workerUrl: workerAddress });
-  const placed = await elk.layout(graphOf(view, labels));
-  return read(placed);
+  const drawn: Drawing = { builds: new Map(), devices: new Map(), sockets: new Map(), routes: new Map(), stubs: [] };
+  let y = 0;
+  let width = 0;
+  for (const { id, name } of view.builds) {
+    const graph = await elk.layout(graphOf(id, view, labels));
+    const at: Placed = { x: 0, y, width: Math.max(graph.width ?? 0, name.length * 8 + 32), height: (graph.height ?? 0) + BUILD_TITLE };
+    drawn.builds.set(id, at);
+    takeIn(drawn, graph, { x: 0, y: y + BUILD_TITLE });
+    y += at.height + BETWEEN_BUILDS;
+    width = Math.max(width, at.width);
+  }
+  for (const at of drawn.builds.values()) (at as { width: number }).width = width;
+  return { ...drawn, width, height: Math.max(0, y - BETWEEN_BUILDS) };
 }
 
 const OPTIONS = {
-  'elk.algorithm': 'layered', 'elk.direction': 'RIGHT', 'elk.hierarchyHandling': 'INCLUDE_CHILDREN', 'elk.edgeRouting': 'ORTHOGONAL', 'elk.spacing.nodeNode': '20',
-  'elk.layered.spacing.nodeNodeBetweenLayers': '36', 'elk.layered.spacing.edgeNodeBetweenLayers': '16', 'elk.spacing.edgeEdge': '10', 'elk.spacing.edgeNode': '12', 'elk.layered.nodePlacement.strategy': 'NETWORK_SIMPLEX',
-  'elk.spacing.componentComponent': '28', 'elk.randomSeed': '1',
+  'elk.algorithm': 'layered', 'elk.direction': 'RIGHT', 'elk.edgeRouting': 'ORTHOGONAL', 'elk.spacing.nodeNode': '16', 'elk.layered.spacing.nodeNodeBetweenLayers': '28',
+  'elk.layered.spacing.edgeNodeBetweenLayers': '14', 'elk.spacing.edgeEdge': '10', 'elk.spacing.edgeNode': '12', 'elk.layered.nodePlacement.strategy': 'NETWORK_SIMPLEX', 'elk.randomSeed': '1',
+  'elk.padding': '[top=4,left=16,bottom=16,right=16]', 'elk.separateConnectedComponents': 'false',
 };
 
-function graphOf(view: LinesView, labels: ReadonlyMap<string, string>): ElkNode {
-  return {
-    id: 'all', layoutOptions: OPTIONS,
-    children: view.builds.map(({ id, name }) => ({
-      id: `build ${id}`, layoutOptions: { 'elk.padding': '[top=36,left=16,bottom=16,right=16]', 'elk.nodeSize.constraints': 'MINIMUM_SIZE', 'elk.nodeSize.minimum': `(${name.length * 8 + 32},40)` },
-      children: view.devices.filter(({ build }) => build === id).map((device) => nodeOf(device, view.cables)),
-    })),
-    edges: view.cables.map((cable): ElkExtendedEdge => {
-      const label = labels.get(cable.key) ?? '';
-      return { id: cable.key, layoutOptions: { 'elk.layered.priority.direction': cable.air && cable.kind === 'control' ? '1' : '10' }, sources: [endOf(cable, cable.from, 'out')], targets: [endOf(cable, cable.to, 'in')], labels: label === '' ? [] : [{ text: label, width: label.length * PER_LETTER, height: 14, layoutOptions: { 'elk.edgeLabels.placement': 'CENTER' } }] };
-    }),
-  };
+const buildOf = (key: string): string => key.split('/')[0] ?? '';
+const pieceOf = (key: string): string => key.split('/').slice(0, 2).join('/');
+const textWidth = (text: string): number => text.length * PER_LETTER;
+
+function graphOf(build: string, view: LinesView, labels: ReadonlyMap<string, string>): ElkNode {
+  const nameOf = (key: string) => view.devices.find(({ ref }) => ref === pieceOf(key))?.name ?? '';
+  const children = view.devices.filter((device) => device.build === build).map((device) => nodeOf(device, view.cables));
+  const edges: ElkExtendedEdge[] = [];
+  for (const cable of view.cables) {
+    const [leaves, arrives] = [buildOf(cable.from) === build, buildOf(cable.to) === build];
+    if (!leaves && !arrives) continue;
+    const label = leaves && !arrives ? '' : (labels.get(cable.key) ?? '');
+    const stub = `stub ${leaves ? 'out' : 'in'} ${cable.key}`;
+    if (leaves !== arrives) {
+      const text = nameOf(leaves ? cable.to : cable.from);
+      children.push({ id: stub, width: textWidth(text) + 16, height: 18, labels: [{ text }], layoutOptions: { 'elk.portConstraints': 'FIXED_POS' }, ports: [{ id: `${stub} port`, x: leaves ? 0 : textWidth(text) + 16, y: 9, width: 0, height: 0, layoutOptions: { 'elk.port.side': leaves ? 'WEST' : 'EAST' } }] });
+    }
+    edges.push({
+      id: cable.key, sources: [leaves ? endOf(cable, cable.from, 'out') : `${stub} port`], targets: [arrives ? endOf(cable, cable.to, 'in') : `${stub} port`],
+      labels: label === '' ? [] : [{ text: label, width: textWidth(label), height: 14, layoutOptions: { 'elk.edgeLabels.placement': 'CENTER' } }],
+    });
+  }
+  return { id: 'all', layoutOptions: OPTIONS, children, edges };
 }
 
 const endOf = ({ air }: CableView, key: string, side: 'in' | 'out'): string => (air ? `${key} air ${side}` : key);
 
 function nodeOf(device: DeviceView, cables: readonly CableView[]): ElkNode {
   const air = (['in', 'out'] as const).filter((side) => cables.some((cable) => cable.air && cable[side === 'in' ? 'to' : 'from'] === device.ref));
-  const leaves = (way: string) => way !== 'in';
-  const left = device.sockets.filter(({ way }) => !leaves(way));
-  const right = device.sockets.filter(({ way }) => leaves(way));
-  const longest = (names: readonly string[]) => Math.max(0, ...names.map((name) => name.length)) * PER_LETTER;
+  const left = device.sockets.filter(({ way }) => way === 'in');
+  const right = device.sockets.filter(({ way }) => way !== 'in');
+  const longest = (names: readonly string[]) => Math.max(0, ...names.map(textWidth));
   const width = Math.max(device.name.length * 7.4 + 24, longest(left.map(({ name }) => name)) + longest(right.map(({ name }) => name)) + 48);
   const rows = Math.max(left.length + (air.includes('in') ? 1 : 0), right.length + (air.includes('out') ? 1 : 0));
   const port = (id: string, x: number, row: number, side: string) => ({ id, width: 0, height: 0, x, y: TITLE + row * SOCKET_STEP + SOCKET_STEP / 2, layoutOptions: { 'elk.port.side': side } });
@@ -79,32 +115,43 @@ function nodeOf(device: DeviceView, cables: readonly CableView[]): ElkNode {
   };
 }
 
-function read(root: ElkNode): Layout {
-  const builds = new Map<string, Placed>();
-  const devices = new Map<string, Placed>();
-  const sockets = new Map<string, { x: number; y: number }>();
-  const groups = root.children ?? [];
-  for (const group of groups) {
-    const at = placedAt(group, { x: 0, y: 0 });
-    builds.set(group.id.replace('build ', ''), at);
-    for (const node of group.children ?? []) {
-      const place = placedAt(node, at);
-      devices.set(node.id, place);
-      for (const { id, x = 0, y = 0 } of node.ports ?? []) sockets.set(id, { x: place.x + x, y: place.y + y });
-    }
+interface Drawing {
+  readonly builds: Map<string, Placed>;
+  readonly devices: Map<string, Placed>;
+  readonly sockets: Map<string, Point>;
+  readonly routes: Map<string, Route>;
+  readonly stubs: Stub[];
+}
+
+/** Takes in the layout of one build, moved to its place. */
+function takeIn(drawn: Drawing, { children = [], edges = [] }: ElkNode, origin: Point): void {
+  for (const node of children) {
+    const stub = stubOf(node, origin);
+    if (stub === undefined) takeDevice(drawn, node, origin);
+    else drawn.stubs.push(stub);
   }
-  const origins = new Map<string, Placed>([...groups.map((group) => [group.id, placedAt(group, { x: 0, y: 0 })] as const), ...devices]);
-  const edges = [root, ...groups].flatMap(({ edges: own = [] }) => own);
-  const routes = new Map(edges.map((edge) => [edge.id, routeOf(edge, origins)]));
-  return { width: root.width ?? 0, height: root.height ?? 0, builds, devices, sockets, routes };
+  for (const edge of edges) takeRoute(drawn, edge, origin);
 }
 
-function routeOf(edge: ElkExtendedEdge, origins: ReadonlyMap<string, Placed>): Route {
-  const { x: left, y: top } = origins.get((edge as { container?: string }).container ?? '') ?? { x: 0, y: 0 };
-  const moved = ({ x = 0, y = 0 }: { x?: number; y?: number }) => ({ x: x + left, y: y + top });
-  const points = (edge.sections ?? []).flatMap(({ startPoint, bendPoints = [], endPoint }) => [startPoint, ...bendPoints, endPoint]).map(moved);
-  const [label] = edge.labels ?? [];
-  return { points, label: label?.x === undefined ? undefined : moved(label) };
+const moved = ({ x = 0, y = 0 }: { readonly x?: number; readonly y?: number }, by: Point): Point => ({ x: x + by.x, y: y + by.y });
+
+function stubOf(node: ElkNode, origin: Point): Stub | undefined {
+  const found = /^stub (out|in) (.+)$/s.exec(node.id);
+  if (found === null) return undefined;
+  const at = moved(node, origin);
+  const side = found[1] === 'out' ? 'out' : 'in';
+  return { line: found[2] ?? '', text: node.labels?.[0]?.text ?? '', side, x: side === 'out' ? at.x + 4 : at.x + (node.width ?? 0) - 4, y: at.y + 13 };
 }
 
-const placedAt = ({ x = 0, y = 0, width = 0, height = 0 }: ElkNode, within: { x: number; y: number }): Placed => ({ x: x + within.x, y: y + within.y, width, height });
+function takeDevice(drawn: Drawing, { id, width = 0, height = 0, ports = [], ...node }: ElkNode, origin: Point): void {
+  const at = moved(node, origin);
+  drawn.devices.set(id, { ...at, width, height });
+  for (const port of ports) drawn.sockets.set(port.id, moved(port, at));
+}
+
+function takeRoute(drawn: Drawing, { id, sections = [], labels = [] }: ElkExtendedEdge, origin: Point): void {
+  const ways = sections.map(({ startPoint, bendPoints = [], endPoint }) => [startPoint, ...bendPoints, endPoint].map((one) => moved(one, origin)));
+  const [label] = labels;
+  const before = drawn.routes.get(id);
+  drawn.routes.set(id, { ways: [...(before?.ways ?? []), ...ways], label: label?.x === undefined ? before?.label : moved(label, origin) });
+}

@@ -1,5 +1,6 @@
 import type { Answer } from '../check/answer.ts';
 import { Checker } from '../check/Checker.ts';
+import { type Doubt, doubtOf } from '../check/doubt.ts';
 import { questions } from '../check/questions/index.generated.ts';
 import { restsOn } from '../check/restsOn.ts';
 import type { Fault, Outcome } from '../faults/Fault.ts';
@@ -152,6 +153,12 @@ export class ShootKeeper {
     const held = this.ledger.isFresh(`adopted|${key}`) ? `adopted|${key}` : key;
     const rests = answer.verdict === 'pending' ? [] : restsOn(this.ledger, held).map((figure) => Object.assign({}, figure, nameOfPlace(this.shoot, figure.path)));
     return { answer, explains: question?.explains ?? '', kind: question?.kind ?? 'immediate', rests };
+  }
+
+  /** How far an immediate answer may be out, and which figure would turn it. */
+  doubt(key: string): Doubt | undefined {
+    const question = questions.find(({ id }) => key.startsWith(`${id}|`));
+    return question?.kind === 'immediate' ? doubtOf(this.shoot, question, key) : undefined;
   }
 
   #moveTo(next: Shoot): Change {

@@ -1,8 +1,12 @@
 import { opticalPath } from '../../assembly/opticalPath.ts';
+import { blockVignette } from '../../calc/optics/blockVignette.ts';
 import { Asking } from '../../check/Asking.ts';
 import { type CanvasRect, deliveredPicture, deliveryFrame } from '../../check/quantities/deliveryFrame.ts';
+import { blockOnLens } from '../../check/quantities/entrancePupils.ts';
+import { widestInUse } from '../../check/quantities/lightThrough.ts';
 import type { SetupGlass } from '../../check/subjects.ts';
 import type { Ledger } from '../../shoot/ledger/Ledger.ts';
+import { viewOf } from './View.ts';
 
 /** What a setup records with a glass, and where the delivered picture lies in it. */
 export interface FrameView {
@@ -27,6 +31,17 @@ export interface FrameView {
   /** The circle the lens covers, where it is entered. */
   readonly imageCircleMm: number | undefined;
   readonly lensName: string | undefined;
+  /** What a block lets pass over the recorded area, where there is one and its figures are entered; else why not. */
+  readonly light: BlockLight | undefined;
+  readonly noLight: string | undefined;
+}
+
+/** Share of the light that passes the block, at least, over a quarter of the recorded area: from the middle out, row by row upwards. */
+export interface BlockLight {
+  readonly columns: number;
+  readonly rows: number;
+  readonly shares: readonly number[];
+  readonly fNumber: number;
 }
 
 export function frameView(ledger: Ledger, subject: SetupGlass): FrameView {
@@ -34,9 +49,30 @@ export function frameView(ledger: Ledger, subject: SetupGlass): FrameView {
   const { recording, squeeze, aspect, canvasAspect, protection, usedFraction, cuts, frame, guarded } = deliveryFrame(asking, subject);
   const { lens } = opticalPath(ledger, subject.setup, subject.glass);
   const delivered = deliveredPicture(asking);
+  const light = viewOf(() => blockLight(asking, subject, recording.sensorWidth.value, recording.sensorHeight.value));
   return {
     modeName: recording.modeName, canvasWidthPx: recording.widthPx, canvasHeightPx: recording.heightPx, sensorWidthMm: recording.sensorWidth.value, sensorHeightMm: recording.sensorHeight.value,
     squeeze, aspect, canvasAspect, protection, usedFraction, cuts, frame: frame.canvas, guarded: guarded.canvas, frameWidthMm: frame.sensorWidthMm, frameHeightMm: frame.sensorHeightMm,
     shownWidthPx: frame.shownWidthPx, deliveredWidthPx: delivered.widthPx, deliveredLines: delivered.lines, imageCircleMm: lens?.part.figure('lens/imageCircleMm')?.value, lensName: lens?.name,
+    light: light.ok ? light.value : undefined, noLight: light.ok ? undefined : light.says,
   };
 }
+
+const COLUMNS = 24;
+const ROWS = 20;
+
+/** At the widest stop the glass is used at in this setup. */
+function blockLight(asking: Asking, subject: SetupGlass, sensorWidthMm: number, sensorHeightMm: number): BlockLight | undefined {
+  const { lens, block } = opticalPath(asking.ledger, subject.setup, subject.glass);
+  if (lens === undefined || block === undefined) return undefined;
+  const on = blockOnLens(asking, subject, lens, block);
+  const { rear, front } = asking.figures(block.part, { rear: 'block/rearClearMm', front: 'block/frontClearMm' });
+  const { fNumber } = widestInUse(asking, subject);
+  const through = { squeeze: on.squeeze, elementSpacingMm: on.elementSpacingMm, rearToPupilMm: on.rearToPupilMm, focalLengthMm: on.focalLengthMm, fNumber, rearClearMm: rear.value, frontClearMm: front.value };
+  const shares = Array.from({ length: COLUMNS * ROWS }, (_, at) => {
+    const [across, up] = [((at % COLUMNS) + 0.5) / COLUMNS, (Math.floor(at / COLUMNS) + 0.5) / ROWS];
+    return blockVignette({ ...through, sensorWidthMm: sensorWidthMm * across, sensorHeightMm: sensorHeightMm * up }).leastShare;
+  });
+  return { columns: COLUMNS, rows: ROWS, shares, fNumber };
+}
+

@@ -8,7 +8,7 @@ import { usePage } from '../state/page.ts';
 import { useSystem } from '../state/preferences.ts';
 
 /** A figure an answer rests on, with where it comes from; changed right here. */
-export function FigureRow({ figure }: { readonly figure: NamedFigure }) {
+export function FigureRow({ figure, turnsAt }: { readonly figure: NamedFigure; readonly turnsAt: number | undefined }) {
   const system = useSystem();
   const stated = usePage(({ shoot }) => valueAt(shoot, figure.path));
   const entry = typeof stated === 'object' && stated !== null ? stated : undefined;
@@ -37,6 +37,7 @@ export function FigureRow({ figure }: { readonly figure: NamedFigure }) {
           </select>
         )}
         <small className="figure">{boundsText(figure.low, figure.high, unit, system)}</small>
+        {turnsAt !== undefined && <small className="turns figure">turns at {textOf(Number(turnsAt.toPrecision(3)), unit, system)}</small>}
         {path.startsWith('assumptions/') && stated !== undefined && <button type="button" className="plain" onClick={() => void enter(`${name} as assumed`, path, undefined)}>as assumed</button>}
       </span>
     </div>

@@ -1,5 +1,6 @@
 import { useMemo } from 'react';
 import type { Answer, Side } from '../../check/answer.ts';
+import type { Doubt } from '../../check/doubt.ts';
 import { worstFirst } from '../../check/ranking.ts';
 import { printAmount } from '../../units/print.ts';
 import type { Working as Found } from '../../jobs/answers.ts';
@@ -14,7 +15,7 @@ import { FigureRow } from './FigureRow.tsx';
 import { Mends } from './Mends.tsx';
 import { MissingRow } from './MissingRow.tsx';
 import { openWorking } from './openWorking.ts';
-import { useWorking } from './useWorking.ts';
+import { useDoubt, useWorking } from './useWorking.ts';
 
 /** Why an answer is what it is: numbers, steps, figures, cures, sources. */
 export function Working() {
@@ -31,6 +32,7 @@ export function Working() {
 
 function Found({ working }: { readonly working: Found }) {
   const { answer, explains, kind, rests } = working;
+  const doubt = useDoubt(working);
   return (
     <>
       <Neighbours answer={answer} />
@@ -39,7 +41,7 @@ function Found({ working }: { readonly working: Found }) {
         <h2>{answer.asks}</h2>
         <p className="finding">{answer.says}</p>
       </header>
-      {answer.use !== undefined && <BigLoad answer={answer} use={answer.use} />}
+      {answer.use !== undefined && <BigLoad answer={answer} use={answer.use} doubt={doubt} />}
       <Sum answer={answer} />
       {answer.verdict === 'pending' && <button type="button" onClick={() => void startStudy([answer.key])}>Study this one</button>}
       {(answer.missing ?? []).map((missing) => <MissingRow key={missing.path} missing={missing} />)}
@@ -49,7 +51,7 @@ function Found({ working }: { readonly working: Found }) {
       {rests.length > 0 && (
         <section className="rests" aria-label="It rests on">
           <h3>It rests on</h3>
-          {rests.map((figure) => <FigureRow key={figure.path} figure={figure} />)}
+          {rests.map((figure) => <FigureRow key={figure.path} figure={figure} turnsAt={doubt?.by.find((one) => one.figure.path === figure.path)?.turnsAt} />)}
         </section>
       )}
       <details className="explains">
@@ -77,15 +79,18 @@ function Neighbours({ answer }: { readonly answer: Answer }) {
   );
 }
 
-function BigLoad({ answer, use }: { readonly answer: Answer; readonly use: number }) {
+function BigLoad({ answer, use, doubt }: { readonly answer: Answer; readonly use: number; readonly doubt: Doubt | undefined }) {
+  const whole = doubt !== undefined && doubt.low < doubt.high ? doubt : undefined;
   return (
     <div className="big-load">
-      <LoadLine use={use} verdict={answer.verdict} />
+      <LoadLine use={use} verdict={answer.verdict} bounds={whole} />
       <p><span>0</span><span>1</span><span>2</span></p>
-      <b className="figure">{printUse(use)}<small> use; from 1 on it fails</small></b>
+      <b className="figure">{printUse(use)}<small> use{whole === undefined ? '' : `; ${printUse(whole.low)} to ${printUse(whole.high)} within the doubt of its figures${sureOf(whole, use)}`}</small></b>
     </div>
   );
 }
+
+const sureOf = ({ low, high }: Doubt, use: number): string => (low > 1 && use > 1 ? ': fails whatever' : high <= 1 && use <= 1 ? ': holds whatever' : '');
 
 function Sum({ answer }: { readonly answer: Answer }) {
   const system = useSystem();

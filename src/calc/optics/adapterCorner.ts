@@ -1,0 +1,144 @@
+import { calculator } from '../calculator.ts';
+import { inputs, nonNegative, positive } from '../inputs.ts';
+
+export interface AdapterCorner {
+  rearOffsetMm: number;
+  rearShare: number;
+  frontOffsetMm: number;
+  frontShare: number;
+  focuserOffsetMm: number;
+  focuserShare: number;
+  share: number;
+}
+
+/** Block and focuser together: what one glass cuts, the next may cut again, so the shares do not simply add. For a block alone: `blockVignette`. */
+export const adapterCorner = calculator(
+  {
+    name: 'optics.adapterCorner',
+    sentence: 'Share of the light for a frame corner that passes all of an afocal anamorphic block and a focuser in front of it.',
+    inputs: inputs({
+      squeeze: positive('ratio', 'squeeze of the block'),
+      elementSpacingMm: nonNegative('mm', 'from the front element of the block to its rear element'),
+      rearToPupilMm: nonNegative('mm', 'from the rear element of the block to the entrance pupil of the taking lens'),
+      focalLengthMm: positive('mm', 'focal length of the taking lens, at infinity'),
+      fNumber: positive('ratio', 'f-number of the taking lens'),
+      sensorWidthMm: positive('mm', 'width of the frame in use on the sensor'),
+      sensorHeightMm: positive('mm', 'height of the frame in use on the sensor'),
+      rearClearMm: positive('mm', 'clear diameter of the rear glass of the block'),
+      frontClearMm: positive('mm', 'clear diameter of the front glass of the block'),
+      focuserAheadMm: nonNegative('mm', 'from the front element of the block forward to the rim of the focuser; 0 where there is none'),
+      focuserClearMm: positive('mm', 'clear diameter of the focuser; that of the front glass where there is none'),
+    }),
+    results: {
+      rearOffsetMm: 'mm, how far off the axis the beam crosses the rear glass',
+      rearShare: 'share of it that this glass alone lets by',
+      frontOffsetMm: 'mm, how far off the axis it crosses the front glass',
+      frontShare: 'share of it that this glass alone lets by',
+      focuserOffsetMm: 'mm, how far off the axis it crosses the rim of the focuser',
+      focuserShare: 'share of it that the focuser alone lets by',
+      share: 'share of it that passes all of them (to about 1e-5)',
+    },
+    formula:
+      'a ray at (x, y) in the pupil crosses the rear at (x + L·a, y + L·b), the front at (x/s + (t + L/s)·a, y + (t + L)·b), ' +
+      'the focuser e farther at plus (e·s·a, e·b);  a = w/2f, b = h/2f;  share: area of the pupil whose rays lie inside all circles, in level strips',
+    source: 'Derived from thin elements, as optics.anamorphPupil; focuser at infinity',
+    examples: [
+      {
+        given: {
+          squeeze: 1, elementSpacingMm: 0, rearToPupilMm: 10, focalLengthMm: 10, fNumber: 5, sensorWidthMm: 1.2, sensorHeightMm: 1.6,
+          rearClearMm: 2, frontClearMm: 4, focuserAheadMm: 0, focuserClearMm: 4,
+        },
+        gives: { rearOffsetMm: '1.000', rearShare: '0.3910', share: '0.3910' },
+        source: 'MathWorld: unit circles one apart share 1.228370, over π',
+      },
+    ],
+  },
+  (given): AdapterCorner => {
+    const [rear, front, focuser] = [rearOf(given), frontOf(given), focuserOf(given)];
+    const alone = (rim: Rim): number => shareThrough([rim]);
+    return {
+      rearOffsetMm: Math.hypot(rear.xMm, rear.yMm),
+      rearShare: alone(rear),
+      frontOffsetMm: Math.hypot(front.xMm, front.yMm),
+      frontShare: alone(front),
+      focuserOffsetMm: Math.hypot(focuser.xMm, focuser.yMm),
+      focuserShare: alone(focuser),
+      share: shareThrough([rear, front, focuser]),
+    };
+  },
+);
+
+interface Given {
+  readonly squeeze: number;
+  readonly elementSpacingMm: number;
+  readonly rearToPupilMm: number;
+  readonly focalLengthMm: number;
+  readonly fNumber: number;
+  readonly sensorWidthMm: number;
+  readonly sensorHeightMm: number;
+  readonly rearClearMm: number;
+  readonly frontClearMm: number;
+  readonly focuserAheadMm: number;
+  readonly focuserClearMm: number;
+}
+
+/** A round glass, and the beam on it: its middle, and its half width and half height. */
+interface Rim {
+  readonly radiusMm: number;
+  readonly xMm: number;
+  readonly yMm: number;
+  readonly halfWidthMm: number;
+  readonly halfHeightMm: number;
+}
+
+const across = ({ sensorWidthMm, focalLengthMm }: Given): number => sensorWidthMm / (2 * focalLengthMm);
+const up = ({ sensorHeightMm, focalLengthMm }: Given): number => sensorHeightMm / (2 * focalLengthMm);
+const pupilRadius = ({ focalLengthMm, fNumber }: Given): number => focalLengthMm / fNumber / 2;
+
+function rearOf(given: Given): Rim {
+  const { rearToPupilMm, rearClearMm } = given;
+  const half = pupilRadius(given);
+  return { radiusMm: rearClearMm / 2, xMm: rearToPupilMm * across(given), yMm: rearToPupilMm * up(given), halfWidthMm: half, halfHeightMm: half };
+}
+
+function frontOf(given: Given): Rim {
+  const { squeeze, elementSpacingMm, rearToPupilMm, frontClearMm } = given;
+  const half = pupilRadius(given);
+  return {
+    radiusMm: frontClearMm / 2,
+    xMm: (elementSpacingMm + rearToPupilMm / squeeze) * across(given),
+    yMm: (elementSpacingMm + rearToPupilMm) * up(given),
+    halfWidthMm: half / squeeze,
+    halfHeightMm: half,
+  };
+}
+
+function focuserOf(given: Given): Rim {
+  const front = frontOf(given);
+  const { focuserAheadMm, focuserClearMm, squeeze } = given;
+  return { ...front, radiusMm: focuserClearMm / 2, xMm: front.xMm + focuserAheadMm * squeeze * across(given), yMm: front.yMm + focuserAheadMm * up(given) };
+}
+
+const STRIPS = 4000;
+
+/** Share of the unit disc of the pupil whose rays lie inside every rim: on each level strip an interval, or nothing. A rim that the beam does not reach is left out. */
+function shareThrough(all: readonly Rim[]): number {
+  const rims = all.filter((rim) => Math.hypot(rim.xMm + rim.halfWidthMm, rim.yMm + rim.halfHeightMm) > rim.radiusMm);
+  if (rims.length === 0) return 1;
+  let inside = 0;
+  let whole = 0;
+  for (let strip = 0; strip < STRIPS; strip += 1) {
+    const angle = ((strip + 0.5) / STRIPS - 0.5) * Math.PI;
+    const [v, chord] = [Math.sin(angle), Math.cos(angle)];
+    let [from, to] = [-chord, chord];
+    for (const { radiusMm, xMm, yMm, halfWidthMm, halfHeightMm } of rims) {
+      const y = yMm + v * halfHeightMm;
+      const reach = radiusMm > Math.abs(y) ? Math.sqrt(radiusMm * radiusMm - y * y) : Number.NaN;
+      from = Math.max(from, (-reach - xMm) / halfWidthMm);
+      to = Math.min(to, (reach - xMm) / halfWidthMm);
+    }
+    if (to > from) inside += chord * (to - from);
+    whole += 2 * chord * chord;
+  }
+  return Math.min(1, inside / whole);
+}

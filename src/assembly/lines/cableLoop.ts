@@ -19,8 +19,9 @@ export interface Loop {
 const COPPER_C = 20; // a lead warmed by its own current to 40 °C has 8 % more; within the doubt of its plugs
 
 /** Of a line still without a cable the usual length and gauge are taken. */
-export function loopOf(ledger: Ledger, { cable }: WiredLine): Loop {
+export function loopOf(ledger: Ledger, { cable, direct }: WiredLine): Loop {
   const contact = assume(ledger, assumed.contactOhm);
+  if (direct === true) return { ohm: 2 * contact.value, lowOhm: 2 * contact.low, highOhm: 2 * contact.high, says: 'a plug' };
   const lengthM = (cable?.figure('cable/lengthMm')?.value ?? assume(ledger, assumed.unfoundCableMm).value) / 1000;
   const areaMm2 = cable?.figure('cable/areaMm2')?.value;
   const stated = cable?.facet('cable')?.awg;

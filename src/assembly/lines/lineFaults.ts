@@ -40,7 +40,11 @@ function taken(wiring: Wiring, line: WiredLine): LineFault[] {
   });
 }
 
-function cableFaults({ cable, from, to, shared }: WiredLine): LineFault[] {
+function cableFaults({ cable, from, to, shared, direct }: WiredLine): LineFault[] {
+  if (direct === true) {
+    const found = mating(from.port, to.port);
+    return found.fits === 'yes' ? [] : [{ kind: 'plug', port: from, mating: found }];
+  }
   if (cable === undefined) return [{ kind: 'no cable' }];
   const made = cable.facet('cable');
   if (made === undefined) return [{ kind: 'cable for something else', carries: 'nothing' }];

@@ -27,6 +27,8 @@ export interface WiredLine {
   readonly cable: PartView | undefined;
   /** Which end of the file's line is the output: its lengths and plugs are written that way round. */
   readonly turned: boolean;
+  /** Plugged straight in, without a cable. */
+  readonly direct?: boolean;
   /** Runs in the cable of another line, between ports that share their plugs. */
   readonly shared: boolean;
 }
@@ -77,11 +79,11 @@ function homesOf(ledger: Ledger, setup: string, glass: string): Home[] {
 function linesBelow(ledger: Ledger, build: string, root: string, ports: ReadonlyMap<string, WiredPort>): WiredLine[] {
   return ledger.keys(`${root}/lines`).flatMap((id) => {
     const path = `${root}/lines/${id}`;
-    const { from, to, cable } = ledger.at(path) as Line;
+    const { from, to, cable, direct = false } = ledger.at(path) as Line;
     const [a, b] = [ports.get(wholeKey(build, from)), ports.get(wholeKey(build, to))];
     if (a === undefined || b === undefined) return [];
     const view = cable === undefined ? undefined : new PartView(ledger, cable);
-    const line = turnedRight({ key: `${build}/${id}`, path, from: a, to: b, cable: view, turned: false, shared: false });
+    const line = turnedRight({ key: `${build}/${id}`, path, from: a, to: b, cable: view, turned: false, direct, shared: false });
     return [line, ...sharedBeside(line, ports)];
   });
 }

@@ -50,7 +50,7 @@ const FAULTS: { readonly [K in LineFault['kind']]: (line: WiredLine, fault: Of<L
   },
   'no cable': (line) => `No cable is chosen from ${lineName(line)}.`,
   'cable for something else': (line, { carries }) => `${line.cable?.name ?? 'The cable'} from ${lineName(line)} is made for ${KIND[carries] ?? carries}.`,
-  plug: ({ cable }, { port, mating }) => `${cable?.name ?? 'The cable'} ${FIT[mating.fits]} the ${socketName(port)}.`,
+  plug: ({ cable, to, direct }, { port, mating }) => `${direct === true ? to.piece.name : (cable?.name ?? 'The cable')} ${FIT[mating.fits]} the ${socketName(port)}.`,
 };
 
 const placeName = (where: WiredPort | PartView): string => ('piece' in where ? socketName(where) : where.name);

@@ -29,6 +29,9 @@ export function eachWired(ledger: Ledger): { subject: WiredSubject; whole: Setup
   );
 }
 
+/** The setup with a glass, or with its first where the glass brings no wiring of its own. */
+export const wiredAs = (ledger: Ledger, setup: string, glass: string): SetupGlass => ({ setup, glass: isWired(ledger, glass) ? glass : (glassesOf(ledger, setup)[0] ?? glass) });
+
 const isWired = (ledger: Ledger, glass: string): boolean =>
   ledger.keys(`glasses/${glass}/lines`).length > 0 || ledger.keys(`glasses/${glass}/pieces`).some((id) => partHasPorts(ledger, ledger.at(`glasses/${glass}/pieces/${id}/of`) as string));
 

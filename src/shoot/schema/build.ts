@@ -43,7 +43,7 @@ export const joint = z.strictObject({
 export type Joint = z.infer<typeof joint>;
 
 /** A cable between two ports. `cable` names the part it is made of; a line without one is still to be found. */
-export const line = z.strictObject({ from: end, to: end, cable: id.optional(), note: note.optional() });
+export const line = z.strictObject({ from: end, to: end, cable: id.optional(), direct: z.boolean().optional().meta({ description: 'plugged straight in, without a cable' }), note: note.optional() });
 export type Line = z.infer<typeof line>;
 
 export const PURPOSES = ['tripod', 'shoulder', 'handheld', 'gimbal', 'vehicle', 'focus station', 'viewing station', 'other'] as const;

@@ -45,6 +45,7 @@ export const shot = z.strictObject({
   subject: z.array(z.strictObject({ atS: z.number().nonnegative(), distanceMm })).min(1).optional().meta({ description: 'subject distance from the sensor plane over time' }),
   motion: z.enum(['smooth', 'constant', 'rack']).optional(),
   closeMm: z.number().positive().optional(),
+  depthMm: figure.positive('depth that must be sharp at once, at the nearest').optional(),
   diopter: id.optional().meta({ description: 'close-up lens used' }),
   pulledBy: id.optional().meta({ description: 'person' }),
   method: z.enum(METHODS).optional(),
@@ -65,6 +66,7 @@ export const day = z.strictObject({
   illuminanceLux: figure.nonNegative('light the monitors stand in').optional(),
   workHours: figure.positive('hours from first to last power').optional(),
   windMps: figure.nonNegative('wind').optional(),
+  mains: z.boolean().optional().meta({ description: 'chargers can run all day, and somebody minds them' }),
   flies: z.boolean().optional().meta({ description: 'the kit travels by air' }),
 });
 

@@ -99,6 +99,7 @@ export const draw = z.strictObject({
 });
 
 export const pack = z.strictObject({
+  mount: name.optional().meta({ description: 'battery mount; where not stated, that of the plates it is put on' }),
   chemistry: z.string().max(40).optional(),
   nominalV: figure.positive('marked voltage'),
   capacityAh: figure.positive('marked capacity'),

@@ -8,6 +8,7 @@ import { NotEntered } from '../../NotEntered.ts';
 import { cableEdit, cablesThatFit } from '../../quantities/kitCables.ts';
 import { movedTo } from '../../quantities/lineEdits.ts';
 import { PLUG_CAUTION, faultSentence, lineName } from '../../quantities/lineWords.ts';
+import { splitterMends } from '../../quantities/splitterMend.ts';
 import { eachLine, lineOf, wiringOf } from '../../quantities/wired.ts';
 import { question } from '../../question.ts';
 
@@ -25,13 +26,13 @@ export const fits = question({
     const wired = wiringOf(asking, subject);
     const [worst, ...others] = lineFaults(wired, line).toSorted((a, b) => weight(b) - weight(a));
     if (worst?.kind === 'no cable') throw new NotEntered([{ path: `${line.path}/cable`, says: `the cable from ${lineName(line)}` }]);
-    const unsure = worst?.kind === 'plug' && worst.mating.fits === 'unknown';
-    const loose = worst?.kind === 'plug' && worst.mating.fits === 'loose';
+    const fit = worst?.kind === 'plug' ? worst.mating.fits : undefined;
+    const [unsure, loose] = [fit === 'unknown', fit === 'loose'];
     const sentence = worst === undefined ? '' : faultSentence(line, worst);
     return judgeYes({
       yes: worst === undefined || unsure || loose,
       caution: loose,
-      says: { holds: `${line.cable?.name ?? 'The cable'} fits from ${lineName(line)}.`, tight: sentence, fails: sentence },
+      says: { holds: fitting(line), tight: sentence, fails: sentence },
       steps: [worst, ...others].flatMap((fault) => (fault === undefined ? [] : { says: detail(line, fault) })),
       mends: worst === undefined || unsure ? [] : mends(asking, wired, line, worst),
       notes: [...(unsure ? ['Whether plug or socket is not stated at one end.'] : []), ...(worst === undefined ? [] : [PLUG_CAUTION])],
@@ -39,11 +40,17 @@ export const fits = question({
   },
 });
 
+const fitting = (line: WiredLine): string =>
+  line.direct === true ? `${line.to.piece.name} plugs straight into ${line.from.piece.name}.` : `${line.cable?.name ?? 'The cable'} fits from ${lineName(line)}.`;
 const weight = (fault: LineFault): number => (fault.kind !== 'plug' ? 10 : { yes: 0, unknown: 1, loose: 2, dead: 8, no: 9 }[fault.mating.fits]);
 const detail = (line: WiredLine, fault: LineFault): string => (fault.kind === 'plug' ? fault.mating.says : faultSentence(line, fault));
 
 function mends(asking: Asking, wired: Wiring, line: WiredLine, fault: LineFault): Mend[] {
-  if (fault.kind === 'socket taken') return freeSockets(wired, line, fault.port);
+  if (fault.kind === 'socket taken') {
+    const free = freeSockets(wired, line, fault.port);
+    const isOutlet = fault.port.key === line.from.key && line.from.port.kind === 'power';
+    return free.length > 0 || !isOutlet ? free : splitterMends(asking.ledger, wired, fault.port, fault.by, line, false);
+  }
   if (fault.kind !== 'plug' && fault.kind !== 'cable for something else') return [];
   const found = cablesThatFit(asking.ledger, wired, line);
   return found.slice(0, 2).map((cable) => ({ says: `${cable.name} instead`, edit: cableEdit(line, cable) }));

@@ -1,0 +1,84 @@
+import { drawOf } from '../../../assembly/lines/draw.ts';
+import { isSound } from '../../../assembly/lines/lineFaults.ts';
+import { powerTrace } from '../../../assembly/lines/powerTrace.ts';
+import type { WiredLine, WiredPort, Wiring } from '../../../assembly/lines/wiring.ts';
+import type { SetupPiece } from '../../../assembly/setupPieces.ts';
+import type { Ledger } from '../../../shoot/ledger/Ledger.ts';
+import type { Mend } from '../../answer.ts';
+import { judgeYes } from '../../judge.ts';
+import { cablesThatFit } from '../../quantities/kitCables.ts';
+import { newLine } from '../../quantities/lineEdits.ts';
+import { PLUG_CAUTION } from '../../quantities/lineWords.ts';
+import { splitterMends } from '../../quantities/splitterMend.ts';
+import { eachPieceOf, withGlass } from '../../quantities/wired.ts';
+import { question } from '../../question.ts';
+
+export const fed = question({
+  id: 'power.fed',
+  asks: 'Is everything that draws power fed?',
+  kind: 'immediate',
+  explains: 'Followed from every pack, plate and supply through splitters and regulators to the last device, across builds. A device with a draw or a supply socket that nothing reaches, and that has no pack of its own, stays dark.',
+  sources: ['common practice'],
+  subjects: (ledger) => eachPieceOf(ledger, ({ setup, glass }) => [...powerTrace(ledger, setup, glass).wiring.pieces.values()].filter((piece) => drawOf(piece) !== undefined)),
+  ask: (asking, subject) => {
+    const { setup, glass } = withGlass(asking.ledger, subject);
+    const trace = powerTrace(asking.ledger, setup, glass);
+    const piece = trace.wiring.pieces.get(subject.piece);
+    if (piece === undefined) return null;
+    const unfed = trace.unfed.some(({ ref }) => ref === piece.ref);
+    const source = trace.supplies.find(({ nodes }) => nodes.some((node) => node.piece.ref === piece.ref))?.piece.name;
+    const inputs = inputsOf(trace.wiring, piece);
+    const line = inputs.flatMap(({ key }) => trace.wiring.into.get(key) ?? [])[0];
+    return judgeYes({
+      yes: !unfed,
+      says: { holds: `${piece.name} is fed by ${source ?? 'its own pack'}.`, fails: line === undefined ? `${piece.name} gets no power.` : `${piece.name} gets no power: nothing feeds ${line.from.piece.name}, where its cable comes from.` },
+      mends: unfed && line === undefined ? outlets(asking.ledger, trace.wiring, inputs) : [],
+      notes: unfed ? [PLUG_CAUTION] : [],
+    });
+  },
+});
+
+const inputsOf = (wired: Wiring, { ref }: SetupPiece): WiredPort[] => (wired.portsOf.get(ref) ?? []).filter(({ port }) => port.kind === 'power' && port.way !== 'out');
+
+/** Free outlets of the same build that the device's window allows, with a cable of the kit that fits. */
+function outlets(ledger: Ledger, wired: Wiring, inputs: readonly WiredPort[]): Mend[] {
+  const [input] = inputs;
+  if (input === undefined) return [];
+  const taken = [input.key.replaceAll('/', '-')];
+  const suited = [...wired.ports.values()].filter(
+    ({ piece, port }) => piece.build === input.piece.build && port.kind === 'power' && port.way === 'out' && !piece.fromGlass && voltsMeet(port, input.port),
+  );
+  const free = suited.filter(({ key }) => !wired.outOf.has(key))
+    .flatMap((output): Mend[] => {
+      const line: WiredLine = { key: `${input.piece.build}/${taken[0] ?? ''}`, path: '', from: output, to: input, cable: undefined, turned: false, shared: false };
+      const [cable] = isSound(line) ? cablesThatFit(ledger, wired, line) : [];
+      if (cable === undefined || input.piece.fromGlass) return [];
+      const name = freeName(ledger, input);
+      return [{ says: `${cable.name} from the ${output.name} of ${output.piece.name}`, edit: newLine(name, output, input, ledger.at(`builds/${input.piece.build}/lines`) !== undefined, cable.id), costs: 'one more load on it' }];
+    })
+    .slice(0, 2);
+  if (free.length > 0 || input.piece.fromGlass) return free;
+  return suited.flatMap((outlet): Mend[] => {
+    const held = wired.outOf.get(outlet.key)?.[0];
+    const line: WiredLine = { key: taken[0] ?? '', path: freeName(ledger, input), from: outlet, to: input, cable: undefined, turned: false, shared: false };
+    const [cable] = isSound(line) ? cablesThatFit(ledger, wired, line) : [];
+    return held === undefined || cable === undefined ? [] : splitterMends(ledger, wired, outlet, held, { ...line, cable }, true);
+  }).slice(0, 1);
+}
+
+function freeName(ledger: Ledger, { piece }: WiredPort): string {
+  const used = new Set(ledger.keys(`builds/${piece.build}/lines`));
+  const base = `power-${piece.id}`;
+  for (let n = 1; ; n += 1) {
+    const name = n === 1 ? base : `${base}-${n}`;
+    if (!used.has(name)) return name;
+  }
+}
+
+/** Stated windows that overlap; what is not stated is not held against it. */
+function voltsMeet(out: WiredPort['port'], into: WiredPort['port']): boolean {
+  const value = (figure: unknown, otherwise: number): number => (typeof figure === 'number' ? figure : typeof figure === 'object' && figure !== null ? (figure as { value: number }).value : otherwise);
+  const { outputV, lowV, highV } = out.power ?? {};
+  const [low, high] = [value(outputV ?? lowV, 0), value(outputV ?? highV, Infinity)];
+  return high <= value(into.power?.highV, Infinity) && high >= value(into.power?.lowV, 0) && low < Infinity;
+}

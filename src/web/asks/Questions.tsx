@@ -40,7 +40,7 @@ const QuestionRow = memo(function QuestionRow({ group }: { readonly group: Quest
         </button>
         <Use use={worst.use} verdict={worst.verdict} />
         {answers.length > 1 ? (
-          <button type="button" className="more" aria-expanded={open} aria-label={`${open ? 'Fold' : 'Show'} all ${answers.length} answers: ${asks}`} onClick={() => setOpen(!open)}>
+          <button type="button" className="more" aria-expanded={open} aria-label={`${good}/${answers.length} good; ${open ? 'fold' : 'show all'}: ${asks}`} onClick={() => setOpen(!open)}>
             <span className="figure">{good}/{answers.length}</span>
           </button>
         ) : <span />}

@@ -46,7 +46,11 @@ async function took(opened: Result<Opened>, says: string, as: string, served?: s
 /** Sends an edit to the shoot's owner. Refused edits change nothing and say why. */
 export async function edit(says: string, patches: readonly Patch[]): Promise<boolean> {
   if (patches.length === 0) return true;
-  return changed(await desk.edit({ says, patches }), 'That cannot be entered.');
+  const { kept } = page.get();
+  page.set({ kept: 'keeping' });
+  const done = changed(await desk.edit({ says, patches }), 'That cannot be entered.');
+  if (!done) page.set({ kept });
+  return done;
 }
 
 /** Enters a value at a path, or takes it away. */

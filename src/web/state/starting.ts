@@ -13,6 +13,7 @@ export async function start(): Promise<void> {
     const last = lastKept();
     const kept = last === undefined ? undefined : await keptShoot(last);
     if (kept !== undefined && (await openKept(kept))) return;
+    if (last === 'demo') return await openDemo();
   } catch (thrown) {
     page.set({ notice: { says: thrown instanceof Error ? thrown.message : String(thrown), kind: 'wrong' } });
   }

@@ -19,7 +19,7 @@ const SHOT = {
 
 const even = (low, high, count) => Array.from({ length: count }, (_, i) => low + ((high - low) * i) / (count - 1));
 
-/** Forty points in all, and no others: the ranking of single changes comes on top and is measured apart. */
+/** Forty points in all; the ranking of single changes, which comes on top, is left out. */
 const WHAT_IF = {
   trials: 200, pictureDelaysMs: even(0, 300, 10), fNumbers: even(1.4, 8, 8), focalLengthsMm: even(40, 135, 6), speeds: even(0.8, 1.25, 6),
   marksPerMove: even(0, 7, 8),

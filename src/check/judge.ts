@@ -33,6 +33,11 @@ export function judgeRatio({ needs, has, says, goodUpTo, ...extra }: Extra & { n
   return judged(use, says, { needs, has, ...extra }, goodUpTo);
 }
 
+/** A reach that must come down to what is asked, such as the closest focus: use = reached / asked. */
+export function judgeReach({ needs, has, says, use, ...extra }: Extra & { needs: Side; has: Side; says: Sayings; use: number }): Judgement {
+  return judged(use, says, { needs, has, ...extra });
+}
+
 /** A value that must stay in a window: use = distance from its middle over half its width; 1 at either edge. */
 export function judgeWindow({ value, low, high, says, needs, has, ...extra }: Extra & { value: number; low: number; high: number; says: Sayings; needs: Side; has: Side }): Judgement {
   const half = (high - low) / 2;

@@ -11,7 +11,7 @@ export interface Amount {
 
 const THIN_SPACE = '\u2009';
 const HIDDEN: ReadonlySet<Unit> = new Set(['ratio', 'share', 'count']);
-const SHOWN: Partial<Record<Unit, string>> = { deg: '°', arcmin: '′', 'module mm': 'mm module', ohm: 'Ω' };
+const SHOWN: Partial<Record<Unit, string>> = { deg: '°', 'deg/s': '°/s', arcmin: '′', 'module mm': 'mm module', ohm: 'Ω' };
 const WHOLE: ReadonlySet<Unit> = new Set(['px', 'teeth', 'count', 'bit', 'frames']);
 
 /** Converts what the imperial system shows otherwise; the rest stays as it is. */
@@ -29,6 +29,7 @@ export function inSystem({ value, unit }: Amount, system: System): { value: numb
 /** An amount in words for people: three significant digits, whole pixels and teeth, long distances as a tape shows them. */
 export function printAmount(amount: Amount, system: System = 'metric'): string {
   if (amount.unit === 'm') return printDistance(amount.value * 1000, system);
+  if (amount.unit === 'T' || amount.unit === 'f') return `${amount.unit === 'T' ? 'T' : 'f/'}${printNumber(amount.value)}`;
   if (amount.unit === 'share') return Number.isFinite(amount.value) ? `${printNumber(amount.value * 100)}${THIN_SPACE}%` : 'all';
   const { value, unit } = inSystem(amount, system);
   const number = WHOLE.has(amount.unit) && Math.abs(value - Math.round(value)) < 1e-6 ? grouped(Math.round(value).toString()) : printNumber(value);

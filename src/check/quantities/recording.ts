@@ -13,8 +13,10 @@ export interface Recording {
   readonly sensorHeight: Figure;
 }
 
-export function recording(asking: Asking, { setup, glass }: SetupGlass): Recording {
-  const { body, mode } = opticalPath(asking.ledger, setup, glass);
+/** What the mode of a setup records; another mode of the same body where its path is given. */
+export function recording(asking: Asking, { setup, glass }: SetupGlass, otherMode?: string): Recording {
+  const { body, mode: ownMode } = opticalPath(asking.ledger, setup, glass);
+  const mode = otherMode ?? ownMode;
   if (body === undefined) throw new NotEntered([{ path: `builds/${asking.ledger.at(`setups/${setup}/camera`) as string}/camera`, says: 'the camera body of the build' }]);
   const { sensorWidth, sensorHeight } = asking.figures(body.part, { sensorWidth: `${mode}/sensorWidthMm`, sensorHeight: `${mode}/sensorHeightMm` });
   return {

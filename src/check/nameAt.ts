@@ -1,0 +1,5 @@
+import type { Ledger } from '../shoot/ledger/Ledger.ts';
+
+/** The name for people of a shot, glass, setup, build or day. */
+export const nameAt = (ledger: Ledger, kind: 'shots' | 'glasses' | 'setups' | 'builds' | 'days', id: string): string =>
+  (ledger.at(`${kind}/${id}/name`) as string | undefined) ?? id;

@@ -8,6 +8,7 @@ import { type FormRow, type Typed, newShootForm, shootFromForm } from './newShoo
 import { type Opened, type Result, ShootKeeper } from './ShootKeeper.ts';
 import { type FrameView, frameView } from './views/frameView.ts';
 import { type LinesView, fittingCables, joining, linesView } from './views/linesView.ts';
+import { type PullTry, type PullView, pullView } from './views/pullView.ts';
 import { type View, viewOf } from './views/View.ts';
 
 /** All that the page may ask of the worker that owns the shoot. */
@@ -40,6 +41,11 @@ export class ShootDesk extends ShootKeeper {
 
   linesView(subject: SetupGlass): View<LinesView> {
     return viewOf(() => linesView(this.ledger, subject));
+  }
+
+  /** One shot over time, as it is or as tried. */
+  pullView(shot: string, tried: PullTry): View<PullView> {
+    return viewOf(() => pullView(this.shoot, shot, tried));
   }
 
   /** The edit that joins two sockets, or why they cannot be joined. */

@@ -12,6 +12,7 @@ import { WORKING_BESIDE } from './working/openWorking.ts';
 const Kit = lazy(() => import('./kit/Kit.tsx').then(({ Kit: component }) => ({ default: component })));
 const FrameView = lazy(() => import('./frame/FrameView.tsx').then(({ FrameView: component }) => ({ default: component })));
 const LinesView = lazy(() => import('./lines/LinesView.tsx').then(({ LinesView: component }) => ({ default: component })));
+const PullView = lazy(() => import('./pull/PullView.tsx').then(({ PullView: component }) => ({ default: component })));
 const ShootTables = lazy(() => import('./shoot/ShootTables.tsx').then(({ ShootTables: component }) => ({ default: component })));
 
 export function App() {
@@ -51,6 +52,7 @@ function Centre({ view }: { readonly view: View }) {
     case 'working': return <Working />;
     case 'frame': return <FrameView />;
     case 'lines': return <LinesView />;
+    case 'pulls': return <PullView />;
     case 'kit': return <Kit />;
     case 'shoot': return <ShootTables />;
     default: return <p className="empty">Not here yet.</p>;

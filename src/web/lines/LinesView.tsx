@@ -1,7 +1,8 @@
-import { type RefObject, useEffect, useMemo, useRef, useState, useSyncExternalStore } from 'react';
+import { useEffect, useMemo, useRef, useState } from 'react';
 import type { CableView, LineKind, LinesView as Lines } from '../../jobs/views/linesView.ts';
 import { printAmount } from '../../units/print.ts';
 import { NoSetup, SetupBar } from '../marks/SetupBar.tsx';
+import { useWidth } from '../marks/useWidth.ts';
 import { edit, say } from '../state/actions.ts';
 import { type Looking, useLooking, useView } from '../state/looking.ts';
 import { page } from '../state/page.ts';
@@ -64,17 +65,6 @@ function Drawn({ looking }: { readonly looking: Looking }) {
 }
 
 const LEAST = 0.66;
-
-function useWidth(of: RefObject<HTMLElement | null>): number {
-  return useSyncExternalStore(
-    (watcher) => {
-      const observer = new ResizeObserver(watcher);
-      if (of.current !== null) observer.observe(of.current);
-      return () => observer.disconnect();
-    },
-    () => of.current?.clientWidth ?? 0,
-  );
-}
 
 /** Kinds are told apart by dash and end mark first. */
 function KindLine({ kind }: { readonly kind: LineKind }) {

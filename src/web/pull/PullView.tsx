@@ -15,6 +15,8 @@ import { openWorking } from '../working/openWorking.ts';
 import { BlurStrip } from './BlurStrip.tsx';
 import { PullPlot } from './PullPlot.tsx';
 import { PullerSees } from './PullerSees.tsx';
+import { SimulatedSays } from './SimulatedSays.tsx';
+import { useSimulation } from './useSimulation.ts';
 
 /** Pulls: one shot over time, what the puller sees of it, and what the simulation says. */
 export function PullView() {
@@ -42,6 +44,7 @@ function OneShot({ shot }: { readonly shot: string }) {
   const [tried, setTried] = useState<PullTry>({});
   const [now, setNow] = useState(0);
   const view = useView(() => desk.pullView(shot, tried), [shot, tried]);
+  const simulation = useSimulation(shot);
   const seconds = view?.ok === true ? view.value.seconds : 1;
   const [playing, play] = usePlaying(now, setNow, seconds);
   const settle = async (subject: readonly Keyframe[]) => {
@@ -65,7 +68,8 @@ function OneShot({ shot }: { readonly shot: string }) {
           </div>
           <PullPlot view={view.value} width={width - 32} atS={now} goTo={setNow} move={(subject) => setTried({ ...tried, subject })} settle={(subject) => void settle(subject)} />
           <p className="legend"><i className="subject-line" /> subject <i className="focus-line" /> focus, late <i className="depth-band" /> depth, {view.value.says}</p>
-          <BlurStrip view={view.value} width={width - 32} atS={now} />
+          <BlurStrip view={view.value} simulated={simulation.found?.ok === true ? simulation.found.value : undefined} width={width - 32} atS={now} />
+          <SimulatedSays simulation={simulation} />
           <PullerSees view={view.value} atS={now} />
         </>
       )}

@@ -1,6 +1,7 @@
 import './schemasWithoutEval.ts';
 import { studyEach } from '../../jobs/studyEach.ts';
 import { type Port, serveCalls } from '../../jobs/protocol.ts';
+import { simulatePull } from '../../jobs/simulatePull.ts';
 import type { Shoot } from '../../shoot/schema/shoot.ts';
 
 const port = globalThis as unknown as Port;
@@ -8,5 +9,8 @@ const port = globalThis as unknown as Port;
 serveCalls(port, {
   study(shoot: Shoot, keys: readonly string[]): void {
     studyEach(shoot, keys, (studied) => port.postMessage({ news: studied }));
+  },
+  pull(shoot: Shoot, shot: string, takes: number) {
+    return simulatePull(shoot, shot, takes, (share) => port.postMessage({ news: share }));
   },
 });

@@ -1,0 +1,92 @@
+import type { Ledger } from '../../shoot/ledger/Ledger.ts';
+import { placeSetup } from '../placing/placeSetup.ts';
+import type { ModelJoint, RigModel } from '../placing/rigModel.ts';
+import { IDENTITY, type Transform, type Vector, add, apply, rotate, scale } from '../placing/Transform.ts';
+import { convexOverlap } from './convexOverlap.ts';
+import { convexParts, worldSolids } from './worldSolids.ts';
+
+/** One step: a piece goes on, and the joints that fix it to what is there already. */
+export interface AssemblyStep {
+  readonly ref: string;
+  readonly joints: readonly ModelJoint[];
+}
+
+export interface AssemblyOrder {
+  readonly steps: readonly AssemblyStep[];
+  /** Screws that cannot be reached in any order found: the joint, and the piece in the way of its key. */
+  readonly blocked: readonly { readonly joint: ModelJoint; readonly by: string }[];
+}
+
+/** A key or driver wants this much room behind its screw. Common practice: a short key in two fingers. */
+const KEY_LENGTH_MM = 60;
+const KEY_RADIUS_MM = 5;
+const SCREWED = new Set(['thread', 'hole', 'stud', 'tripod plate']);
+
+/**
+ * An order in which every piece can go on: taken apart from the end, where always the first piece by name comes off whose screws are
+ * free and which carries nothing else; turned round. A screw that something covers is turned before the cover goes on.
+ */
+export function orderOfAssembly(ledger: Ledger, setup: string, glass: string): AssemblyOrder {
+  return ledger.cell(`order of assembly|${setup}|${glass}`, () => {
+    const placement = placeSetup(ledger, setup, glass);
+    const keyBlocked = keyBlocker(ledger, setup, glass, placement.places);
+    const { roots } = placement.model;
+    const left = new Set([...placement.places.keys()].filter((ref) => !roots.includes(ref)));
+    const off: AssemblyStep[] = [];
+    const blocked: { joint: ModelJoint; by: string }[] = [];
+    while (left.size > 0) {
+      const there = new Set([...roots, ...left]);
+      const loose = [...left].filter((ref) => carriesNothing(placement.model, ref, left)).toSorted();
+      const free = loose.find((ref) => fixings(placement.model, ref, there).every((joint) => keyBlocked(joint, there) === undefined));
+      const next = free ?? loose[0] ?? ([...left].toSorted()[0] as string);
+      const joints = fixings(placement.model, next, there);
+      if (free === undefined) {
+        for (const joint of joints) {
+          const by = keyBlocked(joint, there);
+          if (by !== undefined) blocked.push({ joint, by });
+        }
+      }
+      off.push({ ref: next, joints });
+      left.delete(next);
+    }
+    return { steps: [...roots.map((ref) => ({ ref, joints: [] })), ...off.toReversed()], blocked };
+  });
+}
+
+/** Nothing that is still on hangs by the tree on this piece. */
+const carriesNothing = (model: RigModel, ref: string, left: ReadonlySet<string>): boolean => !model.tree.some(({ parent, child }) => parent === ref && left.has(child));
+
+function fixings(model: RigModel, ref: string, there: ReadonlySet<string>): ModelJoint[] {
+  return [...model.tree, ...model.loops, ...model.meshes].filter(({ joint: { a, b } }) => (a.ref === ref && there.has(b.ref)) || (b.ref === ref && there.has(a.ref)));
+}
+
+/** Finds the piece that stands where the key of a joint's screw has to go, among those that are there. */
+function keyBlocker(ledger: Ledger, setup: string, glass: string, places: ReadonlyMap<string, Transform>): (joint: ModelJoint, there: ReadonlySet<string>) => string | undefined {
+  const solids = worldSolids(ledger, setup, glass).map((solid) => ({ ref: solid.piece.ref, parts: convexParts(solid, -0.5) }));
+  return ({ joint, frameA, frameB }, there) => {
+    const screw = [{ end: joint.a, frame: frameA }, { end: joint.b, frame: frameB }].find(({ end }) => SCREWED.has(end.point.kind) && end.point.sex === 'male' && end.point.tool !== 'hand');
+    if (screw === undefined || joint.mesh) return undefined;
+    const stand = places.get(screw.end.ref) ?? IDENTITY;
+    const head = apply(stand, screw.frame.t);
+    const away = scale(rotate(stand.r, [screw.frame.r[2], screw.frame.r[5], screw.frame.r[8]]), -1);
+    const thickness = throughPart(solids.filter(({ ref }) => ref === screw.end.ref).flatMap(({ parts }) => parts), head, away);
+    const key = rod(add(head, scale(away, thickness + 1)), away);
+    return solids.find(({ ref, parts }) => there.has(ref) && ref !== joint.a.ref && ref !== joint.b.ref && parts.some((corners) => convexOverlap(corners, key)))?.ref;
+  };
+}
+
+/** How far the screw's own part reaches behind its face: the head sits at its far side. */
+function throughPart(parts: readonly (readonly Vector[])[], head: Vector, away: Vector): number {
+  const reach = parts.flat().map((corner) => (corner[0] - head[0]) * away[0] + (corner[1] - head[1]) * away[1] + (corner[2] - head[2]) * away[2]);
+  return Math.max(0, ...reach);
+}
+
+/** Corners of the room a key takes. */
+function rod(from: Vector, along: Vector): Vector[] {
+  const across: Vector = Math.abs(along[0]) < 0.9 ? [1, 0, 0] : [0, 1, 0];
+  const u: Vector = [along[1] * across[2] - along[2] * across[1], along[2] * across[0] - along[0] * across[2], along[0] * across[1] - along[1] * across[0]];
+  const v: Vector = [along[1] * u[2] - along[2] * u[1], along[2] * u[0] - along[0] * u[2], along[0] * u[1] - along[1] * u[0]];
+  return [0, KEY_LENGTH_MM].flatMap((distance) =>
+    [[1, 0], [0, 1], [-1, 0], [0, -1]].map(([a = 0, b = 0]) => add(add(from, scale(along, distance)), add(scale(u, a * KEY_RADIUS_MM), scale(v, b * KEY_RADIUS_MM)))),
+  );
+}

@@ -35,7 +35,9 @@ export interface Supply {
 export interface PowerTrace {
   readonly wiring: Wiring;
   readonly supplies: readonly Supply[];
-  /** Pieces that draw power and get none. */
+  /** Pieces that draw power. */
+  readonly drawing: readonly SetupPiece[];
+  /** Those that get none. */
   readonly unfed: readonly SetupPiece[];
   /** Cables into an input that is fed already. */
   readonly second: readonly WiredLine[];
@@ -50,8 +52,8 @@ export function powerTrace(ledger: Ledger, setup: string, glass: string): PowerT
     const clear = pieces.filter((piece) => givesOnly(piece, wired)).map((piece) => tree.grow(piece));
     // What runs on a pack of its own only where nothing else feeds it comes second.
     const own = pieces.filter((piece) => !givesOnly(piece, wired) && hasPack(piece) && !tree.feeds(piece)).map((piece) => tree.grow(piece));
-    const unfed = pieces.filter((piece) => drawOf(piece) !== undefined && !tree.feeds(piece));
-    return { wiring: wired, supplies: [...clear, ...own], unfed, second: tree.second };
+    const drawing = pieces.filter((piece) => drawOf(piece) !== undefined);
+    return { wiring: wired, supplies: [...clear, ...own], drawing, unfed: drawing.filter((piece) => !tree.feeds(piece)), second: tree.second };
   });
 }
 

@@ -30,7 +30,10 @@ export interface ShotTimes {
 
 /** How long a shot goes on: what it states, else the defaults. */
 export function shotTimes(asking: Asking, shot: string): ShotTimes {
-  const path = `shots/${shot}`;
+  return asking.ledger.cell(`shot times|${shot}`, () => timesOf(asking, `shots/${shot}`));
+}
+
+function timesOf(asking: Asking, path: string): ShotTimes {
   const takes = (asking.ledger.at(`${path}/takes`) as number | undefined) ?? Math.round(asking.assume(assumed.takes).value);
   const takeHours = (shootFigure(asking.ledger, `${path}/takeMin`) ?? asking.assume(assumed.takeMin)).value / 60;
   const resetHours = (shootFigure(asking.ledger, `${path}/resetMin`) ?? asking.assume(assumed.resetMin)).value / 60;

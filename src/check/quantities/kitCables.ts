@@ -4,9 +4,27 @@ import type { Edit } from '../../shoot/edit/Edit.ts';
 import type { Ledger } from '../../shoot/ledger/Ledger.ts';
 import { PartView } from '../../shoot/ledger/PartView.ts';
 
-/** The cables of the kit: parts only, a copy is one of them. */
-export function kitCables(ledger: Ledger): readonly PartView[] {
-  return ledger.cell('kit cables', () => ledger.keys('kit/parts').filter((id) => ledger.at(`kit/parts/${id}/cable`) !== undefined).map((id) => new PartView(ledger, id)));
+/** A cable of the kit, with what it is picked by. */
+interface KitCable {
+  readonly part: PartView;
+  readonly carries: string;
+  readonly lengthMm: number;
+  readonly count: number;
+}
+
+/** The cables of the kit, shortest first: parts only, a copy is one of them. */
+function kitCables(ledger: Ledger): readonly KitCable[] {
+  return ledger.cell('kit cables', () =>
+    ledger
+      .keys('kit/parts')
+      .flatMap((id) => {
+        const made = ledger.at(`kit/parts/${id}/cable`) as { carries: string } | undefined;
+        if (made === undefined) return [];
+        const part = new PartView(ledger, id);
+        return { part, carries: made.carries, lengthMm: part.figure('cable/lengthMm')?.value ?? 0, count: countOf(part) };
+      })
+      .toSorted((a, b) => a.lengthMm - b.lengthMm),
+  );
 }
 
 /** How many of a part there are. */
@@ -22,13 +40,13 @@ export function cablesUsed({ lines }: Wiring): ReadonlyMap<string, number> {
 /** Cables that are not all in use and fit a line at both ends, shortest first. */
 export function cablesThatFit(ledger: Ledger, wiring: Wiring, line: WiredLine): PartView[] {
   const used = cablesUsed(wiring);
+  const now = line.cable?.path;
+  const { kind, shares } = line.from.port;
   return kitCables(ledger)
-    .filter((cable) => cable.path !== line.cable?.path && countOf(cable) > (used.get(cable.path) ?? 0))
-    .filter((cable) => lineFaults(wiring, { ...line, cable }).every(({ kind }) => kind === 'socket taken'))
-    .toSorted((a, b) => lengthOf(a) - lengthOf(b));
+    .filter(({ part, carries, count }) => (carries === kind || shares !== undefined || carries === 'control') && part.path !== now && count > (used.get(part.path) ?? 0))
+    .filter(({ part }) => lineFaults(wiring, { ...line, cable: part }).every(({ kind: fault }) => fault === 'socket taken'))
+    .map(({ part }) => part);
 }
-
-export const lengthOf = (cable: PartView): number => cable.figure('cable/lengthMm')?.value ?? 0;
 
 /** Makes a line of another cable. */
 export function cableEdit(line: WiredLine, cable: PartView): Edit {

@@ -13,9 +13,8 @@ export const shotsOf = (ledger: Ledger, setup: string): readonly string[] =>
   ledger.cell(`shots of|${setup}`, () => ledger.keys('shots').filter((shot) => ledger.at(`shots/${shot}/setup`) === setup));
 
 /** The days on which a setup is shot. */
-export const daysOf = (ledger: Ledger, setup: string): readonly string[] => [
-  ...new Set(shotsOf(ledger, setup).flatMap((shot) => (ledger.at(`shots/${shot}/day`) as string | undefined) ?? [])),
-];
+export const daysOf = (ledger: Ledger, setup: string): readonly string[] =>
+  ledger.cell(`days of|${setup}`, () => [...new Set(shotsOf(ledger, setup).flatMap((shot) => (ledger.at(`shots/${shot}/day`) as string | undefined) ?? []))]);
 
 /** The figure of a setup's days that is worst: lowest temperature, brightest light. `undefined` where no day states it. */
 export function worstOfDays(ledger: Ledger, setup: string, key: string, worse: (a: number, b: number) => boolean): Figure | undefined {

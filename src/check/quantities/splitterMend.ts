@@ -43,7 +43,7 @@ export function splitterMends(ledger: Ledger, wired: Wiring, outlet: WiredPort, 
 function splitters(ledger: Ledger, wired: Wiring): PartView[] {
   const used = new Map<string, number>();
   for (const { part } of wired.pieces.values()) used.set(part.path, (used.get(part.path) ?? 0) + 1);
-  return ledger.keys('kit/parts').filter((id) => ledger.at(`kit/parts/${id}/kind`) === 'splitter').map((id) => new PartView(ledger, id)).filter((part) => countOf(part) > (used.get(part.path) ?? 0));
+  return ledger.cell('kit splitters', () => ledger.keys('kit/parts').filter((id) => ledger.at(`kit/parts/${id}/kind`) === 'splitter').map((id) => new PartView(ledger, id))).filter((part) => countOf(part) > (used.get(part.path) ?? 0));
 }
 
 function freeId(ledger: Ledger, build: string, base: string): string {

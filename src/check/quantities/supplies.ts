@@ -13,12 +13,12 @@ import { lower, worstOfDays } from './shootFigures.ts';
 import { type PieceSubject, eachWired } from './wired.ts';
 
 /** Every supply of every setup that feeds something; of a further glass only where it feeds pieces of that glass. */
-export function eachSupply(ledger: Ledger): PieceSubject[] {
-  return eachWired(ledger).flatMap(({ subject, whole }) =>
+export function eachSupply(ledger: Ledger): readonly PieceSubject[] {
+  return ledger.cell('each supply', () => eachWired(ledger).flatMap(({ subject, whole }) =>
     powerTrace(ledger, whole.setup, whole.glass)
       .supplies.filter(({ kind, nodes }) => kind !== 'mains' && nodes.length > 0 && (subject.glass === undefined || nodes.some(({ piece }) => piece.fromGlass)))
       .map(({ piece }) => ({ ...subject, piece: piece.ref })),
-  );
+  ));
 }
 
 /**
@@ -41,7 +41,8 @@ export function supplyOf(asking: Asking, { setup, glass }: SetupGlass, ref: stri
 }
 
 /** The coldest of the setup's days, or the default. */
-export const coldestC = (asking: Asking, setup: string): Figure => worstOfDays(asking.ledger, setup, 'temperatureC', lower) ?? asking.assume(assumed.temperatureC);
+export const coldestC = (asking: Asking, setup: string): Figure =>
+  asking.ledger.cell(`coldest|${setup}`, () => worstOfDays(asking.ledger, setup, 'temperatureC', lower) ?? asking.assume(assumed.temperatureC));
 
 /** The pack a supply starts with, at the coldest of the setup's days. */
 export function packOn(asking: Asking, setup: string, supply: Pick<Supply, 'packs' | 'piece'>): PackState {

@@ -20,20 +20,25 @@ export function wiringOf(asking: Asking, subject: WiredSubject): Wiring {
 }
 
 /** Each setup with its first glass, and with every other glass that has wiring of its own. */
-export function eachWired(ledger: Ledger): { subject: WiredSubject; whole: SetupGlass }[] {
-  return ledger.keys('setups').flatMap((setup) =>
+export function eachWired(ledger: Ledger): readonly Wired[] {
+  return ledger.cell('wired setups', () => ledger.keys('setups').flatMap((setup) =>
     glassesOf(ledger, setup).flatMap((glass, at) => {
       if (at > 0 && !isWired(ledger, glass)) return [];
       return { subject: at === 0 ? { setup } : { setup, glass }, whole: { setup, glass } };
     }),
-  );
+  ));
+}
+
+interface Wired {
+  readonly subject: WiredSubject;
+  readonly whole: SetupGlass;
 }
 
 /** The setup with a glass, or with its first where the glass brings no wiring of its own. */
 export const wiredAs = (ledger: Ledger, setup: string, glass: string): SetupGlass => ({ setup, glass: isWired(ledger, glass) ? glass : (glassesOf(ledger, setup)[0] ?? glass) });
 
 const isWired = (ledger: Ledger, glass: string): boolean =>
-  ledger.keys(`glasses/${glass}/lines`).length > 0 || ledger.keys(`glasses/${glass}/pieces`).some((id) => partHasPorts(ledger, ledger.at(`glasses/${glass}/pieces/${id}/of`) as string));
+  ledger.cell(`is wired|${glass}`, () => ledger.keys(`glasses/${glass}/lines`).length > 0 || ledger.keys(`glasses/${glass}/pieces`).some((id) => partHasPorts(ledger, ledger.at(`glasses/${glass}/pieces/${id}/of`) as string)));
 
 function partHasPorts(ledger: Ledger, id: string): boolean {
   const part = (ledger.at(`kit/copies/${id}/of`) as string | undefined) ?? id;
@@ -45,13 +50,13 @@ export interface LineSubject extends WiredSubject {
 }
 
 /** Every line of a kind; of a further glass only those that touch its pieces. */
-export function eachLine(ledger: Ledger, kind?: 'video' | 'power' | 'control'): LineSubject[] {
-  return eachWired(ledger).flatMap(({ subject, whole }) =>
+export function eachLine(ledger: Ledger, kind?: 'video' | 'power' | 'control'): readonly LineSubject[] {
+  return ledger.cell(`each line|${kind ?? ''}`, () => eachWired(ledger).flatMap(({ subject, whole }) =>
     wiring(ledger, whole.setup, whole.glass)
       .lines.filter(({ from, to }) => kind === undefined || from.port.kind === kind || to.port.kind === kind)
       .filter(({ from, to }) => subject.glass === undefined || from.piece.fromGlass || to.piece.fromGlass)
       .map(({ key }) => ({ ...subject, line: key })),
-  );
+  ));
 }
 
 /** The line a subject names. */

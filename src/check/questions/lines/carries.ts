@@ -32,15 +32,15 @@ export const carries = question({
     if (picture === undefined || !isSound(line) || arrives?.line?.key !== line.key) return null;
     const refused = arrives.dark?.kind === 'refused' ? arrives.dark.refusals : [];
     const open = layoutOpen(line, picture);
-    const name = pictureName(picture);
+    const [name, where] = [pictureName(picture), lineName(line)];
     const sides = sidesOf(line, picture);
     return judgeYes({
       yes: refused.length === 0,
       caution: open,
       says: {
-        holds: `${name} passes from ${lineName(line)}.`,
-        tight: `${name} passes from ${lineName(line)} if both are set to the same layout, level A or B.`,
-        fails: `${name} does not pass from ${lineName(line)}: ${refused[0] === undefined ? '' : refusalWords(refused[0])}.`,
+        holds: `${name} passes from ${where}.`,
+        tight: `${name} passes from ${where} if both are set to the same layout, level A or B.`,
+        fails: `${name} does not pass from ${where}: ${refused[0] === undefined ? '' : refusalWords(refused[0])}.`,
       },
       ...sides,
       steps: refused.slice(1).map((refusal) => ({ says: refusalWords(refusal) })),

@@ -5,8 +5,9 @@ import { type LinkMargin, linkMargin } from '../../quantities/linkMargin.ts';
 import { RADIO_CAUTION } from '../../quantities/radios.ts';
 import { shootFigure } from '../../quantities/shootFigures.ts';
 import { printAmount } from '../../../units/print.ts';
+import { wiredAs } from '../../quantities/wired.ts';
 import { question } from '../../question.ts';
-import { type ShotSubject, eachShot } from '../../subjects.ts';
+import { type SetupGlass, type ShotSubject, eachShot } from '../../subjects.ts';
 import type { Mend } from '../../answer.ts';
 import type { Ledger } from '../../../shoot/ledger/Ledger.ts';
 import { setOn } from '../../quantities/lineEdits.ts';
@@ -27,7 +28,8 @@ export const link = question({
   subjects: (ledger): LinkSubject[] =>
     eachShot(ledger).flatMap((shot) => (ledger.at(`shots/${shot.shot}/linkDistanceM`) === undefined ? [] : receiversIn(ledger, shot).map(({ ref }) => ({ ...shot, piece: ref })))),
   ask: (asking, subject) => {
-    const { setup, glass, shot } = subject;
+    const { shot } = subject;
+    const { setup, glass } = wiredAs(asking.ledger, subject.setup, subject.glass);
     const net = nets(asking.ledger, setup, glass).find(({ receivers }) => receivers.some(({ ref }) => ref === subject.piece));
     const receiver = net?.receivers.find(({ ref }) => ref === subject.piece);
     const transmitter = net?.transmitters[0];
@@ -54,8 +56,10 @@ export const link = question({
 });
 
 /** Receivers of picture only: a lost picture is seen at once, a control link has its own warning. */
-const receiversIn = (ledger: Ledger, { setup, glass }: ShotSubject): SetupPiece[] =>
-  nets(ledger, setup, glass).flatMap(({ carries, receivers, transmitters }) => (carries === 'video' && transmitters.length > 0 ? receivers : []));
+const receiversIn = (ledger: Ledger, shot: ShotSubject): SetupPiece[] =>
+  netsOf(ledger, wiredAs(ledger, shot.setup, shot.glass)).flatMap(({ carries, receivers, transmitters }) => (carries === 'video' && transmitters.length > 0 ? receivers : []));
+
+const netsOf = (ledger: Ledger, { setup, glass }: SetupGlass) => nets(ledger, setup, glass);
 
 const useAt = (marginDb: number, { wantedDb }: LinkMargin): number => Math.max(0, 1 - marginDb / (10 * wantedDb));
 

@@ -36,13 +36,14 @@ export const current = question({
     const limits = limitsOf(supply, supply.nodes[at], { peakA, outletPeakA: fromOutlet(peak.amps), outletUsualA: fromOutlet(usual.amps) });
     const [worst, ...others] = limits.toSorted((a, b) => b.amps / b.limitA - a.amps / a.limitA);
     if (worst === undefined || peakA === 0) return null;
+    const name = lineName(line);
     return judgeRatio({
       needs: { amount: { value: worst.amps, unit: 'A' }, from: `${worst.load} at ${printAmount({ value: lowV, unit: 'V' })}, the end of the pack` },
       has: { amount: { value: worst.limitA, unit: 'A' }, from: worst.says },
       says: {
-        holds: `The line from ${lineName(line)} carries its current.`,
-        tight: `The line from ${lineName(line)} only just carries its current.`,
-        fails: `Too much current from ${lineName(line)} for ${worst.short}.`,
+        holds: `The line from ${name} carries its current.`,
+        tight: `The line from ${name} only just carries its current.`,
+        fails: `Too much current from ${name} for ${worst.short}.`,
       },
       steps: [{ says: 'usual current', amount: { value: usualA, unit: 'A' } }, ...others.map(({ says, limitA }) => ({ says, amount: { value: limitA, unit: 'A' as const } }))],
       mends: worst.amps > worst.limitA && worst.isCable ? otherCables(asking, whole, line, peakA) : [],

@@ -1,4 +1,3 @@
-import { drawOf } from '../../../assembly/lines/draw.ts';
 import { isSound } from '../../../assembly/lines/lineFaults.ts';
 import { powerTrace } from '../../../assembly/lines/powerTrace.ts';
 import type { WiredLine, WiredPort, Wiring } from '../../../assembly/lines/wiring.ts';
@@ -19,7 +18,7 @@ export const fed = question({
   kind: 'immediate',
   explains: 'Followed from every pack, plate and supply through splitters and regulators to the last device, across builds. A device with a draw or a supply socket that nothing reaches, and that has no pack of its own, stays dark.',
   sources: ['common practice'],
-  subjects: (ledger) => eachPieceOf(ledger, ({ setup, glass }) => [...powerTrace(ledger, setup, glass).wiring.pieces.values()].filter((piece) => drawOf(piece) !== undefined)),
+  subjects: (ledger) => eachPieceOf(ledger, ({ setup, glass }) => powerTrace(ledger, setup, glass).drawing),
   ask: (asking, subject) => {
     const { setup, glass } = withGlass(asking.ledger, subject);
     const trace = powerTrace(asking.ledger, setup, glass);

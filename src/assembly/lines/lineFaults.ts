@@ -30,11 +30,11 @@ function drawnWrong({ from, to }: WiredLine): LineFault | undefined {
   return sent !== undefined && taken !== undefined && sent !== taken ? { kind: 'different signals' } : undefined;
 }
 
-/** A socket holds one plug; the first line drawn keeps it. */
+/** A socket holds one plug; the first line that could pass anything keeps it. */
 function taken(wiring: Wiring, line: WiredLine): LineFault[] {
   if (line.shared) return [];
   return [line.from, line.to].flatMap((port): LineFault[] => {
-    const users = [...(wiring.outOf.get(port.key) ?? []), ...(wiring.into.get(port.key) ?? [])].filter(({ shared }) => !shared);
+    const users = [...(wiring.outOf.get(port.key) ?? []), ...(wiring.into.get(port.key) ?? [])].filter((user) => !user.shared && isSound(user));
     const first = users[0];
     return first === undefined || first.key === line.key ? [] : [{ kind: 'socket taken', port, by: first }];
   });

@@ -34,7 +34,9 @@ export function boxInertia(massG: number, [x, y, z]: Vector): Tensor {
 }
 
 /** A tube along one of the axes, about its centre; a bore of 0 makes it a bar. m(R² + r²)/2 along, m(3(R² + r²) + l²)/12 across. */
-export function tubeInertia(massG: number, { diameterMm, boreMm, lengthMm, along }: { diameterMm: number; boreMm: number; lengthMm: number; along: 'x' | 'y' | 'z' }): Tensor {
+export function tubeInertia(
+  massG: number, { diameterMm, boreMm, lengthMm, along }: { diameterMm: number; boreMm: number; lengthMm: number; along: 'x' | 'y' | 'z' },
+): Tensor {
   const radii = (diameterMm * diameterMm + boreMm * boreMm) / 4;
   const lengthwise = (massG * 1e-9 * radii) / 2;
   const across = (massG * 1e-9 * (3 * radii + lengthMm * lengthMm)) / 12;

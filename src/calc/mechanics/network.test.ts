@@ -42,10 +42,13 @@ test.each(Object.entries(frames))('the frame %s gives the digits its book prints
     bodies: Object.keys(frame.nodes).map((name) => ({ name, massG: 0, centreMm: place(name), inertiaKgM2: NONE, fixed: name !== frame.free })),
     springs: [],
     beams: frame.members.map(({ from, to, localY }) => ({
-      a: from, b: to, fromMm: place(from), toMm: place(to), localY, youngGPa: modulus(frame.youngForcePerArea), shearGPa: modulus(frame.shearForcePerArea),
+      a: from, b: to, fromMm: place(from), toMm: place(to), localY,
+      youngGPa: modulus(frame.youngForcePerArea), shearGPa: modulus(frame.shearForcePerArea),
       areaMm2: area * lengthMm ** 2, iyMm4: iy * lengthMm ** 4, izMm4: iz * lengthMm ** 4, jMm4: j * lengthMm ** 4,
     })),
-    loads: [{ body: frame.free, forceN: scaled(frame.force, forceN), momentNm: scaled(frame.moment, (forceN * lengthMm) / 1000), atMm: place(frame.free) }],
+    loads: [
+      { body: frame.free, forceN: scaled(frame.force, forceN), momentNm: scaled(frame.moment, (forceN * lengthMm) / 1000), atMm: place(frame.free) },
+    ],
   });
   const free = bodies.find(({ name }) => name === frame.free)!;
   frame.printed.shift.forEach((printed, i) => expectPrinted(free.shiftMm[i]! / lengthMm, printed));
@@ -58,7 +61,9 @@ test('springs of 1000, 2000 and 3000 in series, 5000 at the second node: 10/11 a
   const node = (name: string, fixed = false) => ({ name, massG: 0, centreMm: [0, 0, 0], inertiaKgM2: NONE, fixed });
   const { bodies } = solved({
     bodies: [node('left', true), node('first'), node('second'), node('right', true)],
-    springs: [['left', 'first', 1000], ['first', 'second', 2000], ['second', 'right', 3000]].map(([a, b, x]) => ({ a, b, atMm: [0, 0, 0], stiffness: stiffness(Number(x)) })),
+    springs: [
+      ['left', 'first', 1000], ['first', 'second', 2000], ['second', 'right', 3000],
+    ].map(([a, b, x]) => ({ a, b, atMm: [0, 0, 0], stiffness: stiffness(Number(x)) })),
     beams: [],
     loads: [{ body: 'second', forceN: [5000, 0, 0], momentNm: [0, 0, 0], atMm: [0, 0, 0] }],
   });
@@ -69,7 +74,9 @@ test('springs of 1000, 2000 and 3000 in series, 5000 at the second node: 10/11 a
 });
 
 const tube = { youngGPa: 207, shearGPa: 79.3, outerMm: 15, innerMm: 12 };
-const wallAndEnd = (massG: number) => [{ name: 'wall', centreMm: [0, 0, 0], fixed: true }, { name: 'end', massG, centreMm: [0, 0, 200], inertiaKgM2: NONE }];
+const wallAndEnd = (massG: number) => [
+  { name: 'wall', centreMm: [0, 0, 0], fixed: true }, { name: 'end', massG, centreMm: [0, 0, 200], inertiaKgM2: NONE },
+];
 
 test('a tube of 15 × 12 mm, 200 mm out: 20 N sags it by 0.17561 mm and 1.3171 mrad, 5 N·m by 0.32927 mm and 3.2927 mrad (Shigley)', () => {
   const beams = [{ a: 'wall', b: 'end', fromMm: [0, 0, 0], toMm: [0, 0, 200], ...tube }];
@@ -85,7 +92,9 @@ test('a tube of 15 × 12 mm, 200 mm out: 20 N sags it by 0.17561 mm and 1.3171 m
 test('a body on four springs swings at the six frequencies derived for it', () => {
   const corners = [[100, 60], [-100, 60], [100, -60], [-100, -60]];
   const { frequenciesHz } = solved({
-    bodies: [{ name: 'ground', centreMm: [0, 0, 0], fixed: true }, { name: 'body', massG: 10_000, centreMm: [0, 0, 0], inertiaKgM2: [0.05, 0.07, 0.06] }],
+    bodies: [
+      { name: 'ground', centreMm: [0, 0, 0], fixed: true }, { name: 'body', massG: 10_000, centreMm: [0, 0, 0], inertiaKgM2: [0.05, 0.07, 0.06] },
+    ],
     springs: corners.map(([x, y]) => ({ a: 'ground', b: 'body', atMm: [x, y, -80], stiffness: { xNPerMm: 20, yNPerMm: 20, zNPerMm: 50 } })),
     loads: [],
   });
@@ -112,7 +121,9 @@ test('a bar cut into many pieces, with its own mass at the tip, nears the publis
     const names = Array.from({ length: pieces + 1 }, (_, k) => `p${k}`);
     const { frequenciesHz } = solved({
       // Half a piece's mass goes to each of its ends.
-      bodies: names.map((name, k) => ({ name, centreMm: at(k), massG: k === pieces ? barG + barG / pieces / 2 : barG / pieces, inertiaKgM2: NONE, fixed: k === 0 })),
+      bodies: names.map((name, k) => ({
+        name, centreMm: at(k), massG: k === pieces ? barG + barG / pieces / 2 : barG / pieces, inertiaKgM2: NONE, fixed: k === 0,
+      })),
       beams: names.slice(1).map((b, k) => ({ a: names[k]!, b, fromMm: at(k), toMm: at(k + 1), youngGPa, shearGPa: 79.3, outerMm, innerMm })),
     });
     return [0, 2, 4].map((k) => (2 * Math.PI * frequenciesHz[k]!) / scale);
@@ -136,7 +147,10 @@ const firm = { xNPerMm: 100, yNPerMm: 100, zNPerMm: 100, xNmPerRad: 100, yNmPerR
 test('a hinge names what hangs on it and the axis it turns about; what lies loose is named too', () => {
   const [fault] = faults({
     bodies: [ground, arm, monitor, { ...arm, name: 'loose strap' }],
-    springs: [{ a: 'ground', b: 'arm', atMm: [0, 0, 50], stiffness: firm }, { a: 'arm', b: 'monitor', atMm: [0, 30, 100], stiffness: { ...firm, xNmPerRad: 0 } }],
+    springs: [
+      { a: 'ground', b: 'arm', atMm: [0, 0, 50], stiffness: firm },
+      { a: 'arm', b: 'monitor', atMm: [0, 30, 100], stiffness: { ...firm, xNmPerRad: 0 } },
+    ],
   });
   expect(fault!.message).toContain('"monitor" (turning about the axis (1, 0, 0) through (0, 30, 100) mm)');
   expect(fault!.message).toContain('"loose strap" (in 6 ways)');
@@ -152,11 +166,27 @@ test.each([
   ['bodies/1/name', { bodies: [ground, { ...arm, name: 'ground' }] }, 'two bodies named'],
   ['springs/0/b', { bodies: [ground, arm], springs: [{ a: 'ground', b: 'arn', atMm: [0, 0, 0], stiffness: firm }] }, 'Did you mean "arm"?'],
   ['springs/0', { bodies: [ground, arm], springs: [{ a: 'arm', b: 'arm', atMm: [0, 0, 0], stiffness: firm }] }, 'Both ends'],
-  ['springs/0/axes', { bodies: [ground, arm], springs: [{ a: 'ground', b: 'arm', atMm: [0, 0, 0], axes: [[1, 0, 0], [1, 0, 0], [0, 0, 1]], stiffness: firm }] }, 'square to one another'],
-  ['springs/0/stiffness/xNPerMm', { bodies: [ground, arm], springs: [{ a: 'ground', b: 'arm', atMm: [0, 0, 0], stiffness: { ...firm, xNPerMm: null } }] }, 'all six'],
-  ['beams/0/toMm', { bodies: [ground, arm], beams: [{ a: 'ground', b: 'arm', fromMm: [0, 0, 0], toMm: [0, 0, 0], ...tube }] }, 'begins where it ends'],
-  ['beams/0/innerMm', { bodies: [ground, arm], beams: [{ a: 'ground', b: 'arm', fromMm: [0, 0, 0], toMm: [0, 0, 9], ...tube, innerMm: 15 }] }, 'must be less'],
-  ['loads/0/body', { bodies: [ground, arm], springs: [{ a: 'ground', b: 'arm', atMm: [0, 0, 0], stiffness: firm }], loads: [{ body: 'nobody' }] }, 'no body named'],
+  [
+    'springs/0/axes',
+    { bodies: [ground, arm], springs: [{ a: 'ground', b: 'arm', atMm: [0, 0, 0], axes: [[1, 0, 0], [1, 0, 0], [0, 0, 1]], stiffness: firm }] },
+    'square to one another',
+  ],
+  [
+    'springs/0/stiffness/xNPerMm',
+    { bodies: [ground, arm], springs: [{ a: 'ground', b: 'arm', atMm: [0, 0, 0], stiffness: { ...firm, xNPerMm: null } }] }, 'all six',
+  ],
+  [
+    'beams/0/toMm', { bodies: [ground, arm], beams: [{ a: 'ground', b: 'arm', fromMm: [0, 0, 0], toMm: [0, 0, 0], ...tube }] },
+    'begins where it ends',
+  ],
+  [
+    'beams/0/innerMm', { bodies: [ground, arm], beams: [{ a: 'ground', b: 'arm', fromMm: [0, 0, 0], toMm: [0, 0, 9], ...tube, innerMm: 15 }] },
+    'must be less',
+  ],
+  [
+    'loads/0/body', { bodies: [ground, arm], springs: [{ a: 'ground', b: 'arm', atMm: [0, 0, 0], stiffness: firm }], loads: [{ body: 'nobody' }] },
+    'no body named',
+  ],
   ['bodies/1/massG', { bodies: [ground, { name: 'arm', centreMm: [0, 0, 0] }] }, 'has no mass'],
   ['bodies/1/inertiaKgM2', { bodies: [ground, { ...arm, inertiaKgM2: [[1, 2, 0], [2, 1, 0], [0, 0, 1]] }] }, 'negative energy'],
   ['bodies', { bodies: [] }, 'no body'],

@@ -9,7 +9,10 @@ export interface NetworkResult {
 
 const MODES = 6;
 
-/** One load case. What joints carry is in `networkForces`, shapes and ruling joints in `networkModes`; in code, `network/Network.ts` has all of it with one factoring. */
+/**
+ * One load case. What joints carry is in `networkForces`, shapes and ruling joints in `networkModes`; in code,
+ * `network/Network.ts` has all of it with one factoring.
+ */
 export const network = calculator(
   {
     name: 'mechanics.network',
@@ -26,7 +29,10 @@ export const network = calculator(
     examples: [
       {
         given: {
-          bodies: [{ name: 'wall', massG: 0, centreMm: [0, 0, 0], fixed: true }, { name: 'bar end', massG: 1000, centreMm: [0, 0, 200], inertiaKgM2: [[0, 0, 0], [0, 0, 0], [0, 0, 0]] }],
+          bodies: [
+            { name: 'wall', massG: 0, centreMm: [0, 0, 0], fixed: true },
+            { name: 'bar end', massG: 1000, centreMm: [0, 0, 200], inertiaKgM2: [[0, 0, 0], [0, 0, 0], [0, 0, 0]] },
+          ],
           springs: [],
           beams: [{ a: 'wall', b: 'bar end', fromMm: [0, 0, 0], toMm: [0, 0, 200], youngGPa: 207, shearGPa: 79.3, outerMm: 15, innerMm: 12 }],
           loads: [{ body: 'bar end', forceN: [0, -20, 0], momentNm: [0, 0, 0], atMm: [0, 0, 200] }],

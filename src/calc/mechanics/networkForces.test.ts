@@ -33,7 +33,9 @@ test('in its own axes: a joint turned by a right angle about z calls up its x', 
 test('a built-in bar: wall moment W·l, tip none; a tip load twists nothing', () => {
   const { beams } = forcesOf({
     bodies: [wall, piece('end', 200)],
-    beams: [{ a: 'wall', b: 'end', fromMm: [0, 0, 0], toMm: [0, 0, 200], youngGPa: 207, shearGPa: 79.3, outerMm: 15, innerMm: 12, localY: [0, 1, 0] }],
+    beams: [
+      { a: 'wall', b: 'end', fromMm: [0, 0, 0], toMm: [0, 0, 200], youngGPa: 207, shearGPa: 79.3, outerMm: 15, innerMm: 12, localY: [0, 1, 0] },
+    ],
     loads: [{ body: 'end', forceN: [0, -20, 0] }],
   });
   // Local x is +z, local y is +y, local z is +z × +y = −x: the wall's moment of 4 N·m is about local z.

@@ -24,16 +24,26 @@ export const networkModes = calculator(
     inputs: networkInputs,
     results: {
       modes:
-        'list of up to six, by rising frequencyHz: {frequencyHz, springShares and beamShares of the strain energy in the order given, rulingSpring: place of the spring that holds most ' +
-        '(−1: no springs), rulingWay: its stiffness that holds most, shape: as `bodies` of mechanics.network, scaled to a kinetic energy of 1 kg; only its shape has meaning}',
+        'list of up to six, by rising frequencyHz: {frequencyHz, springShares and beamShares of the strain energy in the order given, ' +
+        'rulingSpring: place of the spring that holds most (−1: no springs), rulingWay: its stiffness that holds most, ' +
+        'shape: as `bodies` of mechanics.network, scaled to a kinetic energy of 1 kg; only its shape has meaning}',
     },
-    formula: 'K·v = ω²·M·v;  share of a joint = vᵀ·k·v/vᵀ·K·v = d ln(ω²)/d ln(k): a joint stiffer by 1 % raises the frequency by half its share of 1 %',
+    formula:
+      'K·v = ω²·M·v;  share of a joint = vᵀ·k·v/vᵀ·K·v = d ln(ω²)/d ln(k): a joint stiffer by 1 % raises the frequency by half its share of 1 %',
     source: 'Rayleigh quotient, as in any text on vibration; elements as in mechanics.network',
     examples: [
       {
         given: {
-          bodies: [{ name: 'ground', centreMm: [0, 0, 0], fixed: true }, { name: 'body', massG: 1000, centreMm: [0, 0, 0], inertiaKgM2: [0.001, 0.001, 0.001] }],
-          springs: [{ a: 'ground', b: 'body', atMm: [0, 0, 0], stiffness: { xNPerMm: 1, yNPerMm: 2, zNPerMm: 3, xNmPerRad: 100, yNmPerRad: 100, zNmPerRad: 100 } }],
+          bodies: [
+            { name: 'ground', centreMm: [0, 0, 0], fixed: true },
+            { name: 'body', massG: 1000, centreMm: [0, 0, 0], inertiaKgM2: [0.001, 0.001, 0.001] },
+          ],
+          springs: [
+            {
+              a: 'ground', b: 'body', atMm: [0, 0, 0],
+              stiffness: { xNPerMm: 1, yNPerMm: 2, zNPerMm: 3, xNmPerRad: 100, yNmPerRad: 100, zNmPerRad: 100 },
+            },
+          ],
         },
         gives: {},
         source: 'one mass on one spring: √(k/m)/2π = 5.0329 Hz along x, all of it in xNPerMm; held in networkModes.test.ts',

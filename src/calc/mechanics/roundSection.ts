@@ -12,7 +12,10 @@ export interface RoundSection {
 /** Poisson's number of metals; between 0 and 0.4 the shear area changes by less than a twentieth either way. */
 const POISSON = 0.3;
 
-/** π(D² − d²)/4, π(D⁴ − d⁴)/64 and twice that; shear area by Cowper, J. Appl. Mech. 33 (1966): 0.89 of the area of a bar, 0.53 of a thin tube's. */
+/**
+ * π(D² − d²)/4, π(D⁴ − d⁴)/64 and twice that; shear area by Cowper, J. Appl. Mech. 33 (1966): 0.89 of the area of a bar, 0.53
+ * of a thin tube's.
+ */
 export function roundSection(outerMm: number, innerMm: number): RoundSection {
   const [outer, inner] = [outerMm * outerMm, innerMm * innerMm];
   const areaMm2 = (Math.PI * (outer - inner)) / 4;

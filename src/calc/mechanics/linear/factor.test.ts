@@ -6,7 +6,10 @@ import { factor, factorIndefinite } from './factor.ts';
 
 /** A random positive matrix with a ragged envelope, and the same as the library's. */
 const ragged = fc
-  .array(fc.record({ reach: fc.nat({ max: 8 }), entries: fc.array(fc.double({ min: -1, max: 1, noNaN: true }), { minLength: 9, maxLength: 9 }) }), { minLength: 1, maxLength: 40 })
+  .array(
+    fc.record({ reach: fc.nat({ max: 8 }), entries: fc.array(fc.double({ min: -1, max: 1, noNaN: true }), { minLength: 9, maxLength: 9 }) }),
+    { minLength: 1, maxLength: 40 },
+  )
   .map((rows) => {
     // L with ones on its diagonal and a positive D: L·D·Lᵀ is positive, whatever the entries.
     const lower = Matrix.eye(rows.length);

@@ -68,7 +68,9 @@ export function largestEigen(operator: SymmetricOperator, count: number): Larges
       if (shifted.beyond <= found.values.filter((value) => value > from).length) return found;
       missed++;
     }
-    const start = open.length > 0 ? open.map((k) => found.vectors[k]!) : Array.from({ length: wanted }, () => Float64Array.from({ length: operator.size }, random));
+    const start = open.length > 0 ? open.map((k) => found.vectors[k]!) : Array.from(
+      { length: wanted }, () => Float64Array.from({ length: operator.size }, random),
+    );
     basis.add(start.map(shifted.apply));
     for (let block = 1; block < BLOCKS_A_SHIFT; block++) basis.add(basis.newest().map(shifted.apply));
     // Neither the count nor the search gets further: take the whole space, which cannot fail.

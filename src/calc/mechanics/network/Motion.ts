@@ -24,7 +24,9 @@ export class Motion {
 
   /** Every body, in the order of the model; fixed ones with zeros. */
   bodies(): BodyMotion[] {
-    return this.frame.names.map((name, i) => ({ name, shiftMm: times(this.shiftOf(i, this.frame.centres[i]!), 1e3), turnDeg: times(this.turnOf(i), DEG) }));
+    return this.frame.names.map((name, i) => ({
+      name, shiftMm: times(this.shiftOf(i, this.frame.centres[i]!), 1e3), turnDeg: times(this.turnOf(i), DEG),
+    }));
   }
 
   /** Shift of a place that rides with a body, mm. */
@@ -37,7 +39,9 @@ export class Motion {
   }
 
   /** How one body moves as seen from another: of a lens, at its mount, as seen from the sensor. */
-  relative({ of, to, atMm }: { readonly of: string; readonly to: string; readonly atMm: Vector }): { readonly shiftMm: Vector; readonly turnDeg: Vector } {
+  relative(
+    { of, to, atMm }: { readonly of: string; readonly to: string; readonly atMm: Vector },
+  ): { readonly shiftMm: Vector; readonly turnDeg: Vector } {
     return { shiftMm: minus(this.shiftAt(of, atMm), this.shiftAt(to, atMm)), turnDeg: minus(this.turnDegOf(of), this.turnDegOf(to)) };
   }
 

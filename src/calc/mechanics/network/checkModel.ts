@@ -1,7 +1,9 @@
 import { nearestName } from '../../../faults/nearestName.ts';
 import { NoAnswer } from '../../calculator.ts';
 import { type Tensor, type Vector, cross, length, minus, squared } from '../vector.ts';
-import { STIFFNESS_KEYS, type NetworkBeam, type NetworkBody, type NetworkLoad, type NetworkModel, type NetworkSpring, type Stiffness } from './model.ts';
+import {
+  STIFFNESS_KEYS, type NetworkBeam, type NetworkBody, type NetworkLoad, type NetworkModel, type NetworkSpring, type Stiffness,
+} from './model.ts';
 
 /** A unit vector written with three digits is still one. */
 const AXES_WITHIN = 2e-3;
@@ -66,7 +68,10 @@ function determinant([a, b, c]: Tensor): number {
 function checkSpring({ stiffness, axes }: NetworkSpring, path: string): void {
   const infinite = STIFFNESS_KEYS.filter((key) => stiffness[key] === Infinity);
   if (infinite.length > 0 && infinite.length < STIFFNESS_KEYS.length) {
-    throw new NoAnswer(`${path}/stiffness/${infinite[0]}`, 'Found infinity (null) beside finite values. Give a finite stiffness, or infinity for all six, which makes the two bodies one.');
+    throw new NoAnswer(
+      `${path}/stiffness/${infinite[0]}`,
+      'Found infinity (null) beside finite values. Give a finite stiffness, or infinity for all six, which makes the two bodies one.',
+    );
   }
   if (axes !== undefined && squared(axes, AXES_WITHIN) === undefined) {
     throw new NoAnswer(`${path}/axes`, 'The three axes must be unit vectors square to one another.');
@@ -84,7 +89,9 @@ function checkBeam(beam: NetworkBeam, path: string): void {
   const span = minus(beam.toMm, beam.fromMm);
   if (!(length(span) > 0)) throw new NoAnswer(`${path}/toMm`, 'The beam begins where it ends. Give two places apart.');
   if (beam.localY === undefined && beam.iyMm4 !== beam.izMm4) {
-    throw new NoAnswer(`${path}/localY`, 'This is missing, and the beam bends more easily one way than the other. Give the direction of its local y.');
+    throw new NoAnswer(
+      `${path}/localY`, 'This is missing, and the beam bends more easily one way than the other. Give the direction of its local y.',
+    );
   }
   if (beam.localY !== undefined && !(sine(beam.localY, span) > 1e-6)) {
     throw new NoAnswer(`${path}/localY`, 'Local y lies along the beam, or is nothing. Give a direction across it.');

@@ -57,7 +57,9 @@ function onBodies(frame: Frame, motion: Motion, loads: readonly NetworkLoad[]): 
   return totals;
 }
 
-const sum = (totals: readonly Total[]): Total => totals.reduce((all, one) => ({ force: plus(all.force, one.force), moment: plus(all.moment, one.moment) }), NOTHING);
+const sum = (totals: readonly Total[]): Total => totals.reduce(
+  (all, one) => ({ force: plus(all.force, one.force), moment: plus(all.moment, one.moment) }), NOTHING,
+);
 const at = ({ force, moment }: Total, place: Vector): Wrench => ({ forceN: force, momentNm: minus(moment, cross(place, force)) });
 
 /**

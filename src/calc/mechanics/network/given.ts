@@ -14,7 +14,7 @@ const body = z.strictObject({
   name: text('name, one of a kind'),
   massG: nonNegative('g', 'mass; 0 is legal. A fixed body needs none').optional(),
   centreMm: inSpace('mm', 'centre of mass'),
-  inertiaKgM2: inertia('inertia about its own centre, three rows along the common axes, products negative; or the three diagonal values. A fixed body needs none').optional(),
+  inertiaKgM2: inertia('inertia about its own centre, three rows, products negative; or the diagonal. A fixed body needs none').optional(),
   fixed: flag('held still').optional(),
 });
 
@@ -45,7 +45,13 @@ const shear = { shearAreaMm2: positive('mm²', 'area that resists shear, for a b
 const localY = inSpace('ratio', 'a direction in the plane of its local x and y');
 
 const beam = z.union([
-  z.strictObject({ ...beamEnds, outerMm: positive('mm', 'outer diameter'), innerMm: nonNegative('mm', 'bore').default(0).meta({ unit: 'mm', description: 'bore; 0 or absent: solid' }), ...shear, localY: localY.optional() }),
+  z.strictObject(
+    {
+      ...beamEnds, outerMm: positive('mm', 'outer diameter'),
+      innerMm: nonNegative('mm', 'bore').default(0).meta({ unit: 'mm', description: 'bore; 0 or absent: solid' }), ...shear,
+      localY: localY.optional(),
+    },
+  ),
   z.strictObject({
     ...beamEnds,
     areaMm2: positive('mm²', 'area of the section'),

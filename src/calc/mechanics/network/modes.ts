@@ -18,7 +18,7 @@ export interface Mode {
   readonly beamShares: Float64Array;
 }
 
-/** What the modes of a frame are found with: K⁻¹, and (K − s·M)⁻¹ for any s with the number of modes whose ω² is less. Solving gives a new vector. */
+/** What the modes are found with: K⁻¹, and (K − s·M)⁻¹ for any s with the number of modes whose ω² is less. Each gives a new vector. */
 export interface Solvers {
   readonly solve: (unknowns: Float64Array) => Float64Array;
   readonly shifted: (s: number) => { readonly solve: (unknowns: Float64Array) => Float64Array; readonly below: number };

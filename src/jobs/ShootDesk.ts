@@ -9,6 +9,8 @@ import { type Opened, type Result, ShootKeeper } from './ShootKeeper.ts';
 import { type FrameView, frameView } from './views/frameView.ts';
 import { type LinesView, fittingCables, joining, linesView } from './views/linesView.ts';
 import { type PullTry, type PullView, pullView } from './views/pullView.ts';
+import { type Fixing, additionsTo, fixingsOf } from './views/fixing.ts';
+import { type RigView, rigView } from './views/rigView.ts';
 import { type View, viewOf } from './views/View.ts';
 
 /** All that the page may ask of the worker that owns the shoot. */
@@ -41,6 +43,20 @@ export class ShootDesk extends ShootKeeper {
 
   linesView(subject: SetupGlass): View<LinesView> {
     return viewOf(() => linesView(this.ledger, subject));
+  }
+
+  rigView(subject: SetupGlass): View<RigView> {
+    return viewOf(() => rigView(this.ledger, subject));
+  }
+
+  /** Where a piece could be fixed. */
+  fixings(subject: SetupGlass, ref: string): Fixing[] {
+    return fixingsOf(this.shoot, this.ledger, subject, ref);
+  }
+
+  /** What could be fixed to a piece. */
+  additions(subject: SetupGlass, ref: string): Fixing[] {
+    return additionsTo(this.shoot, this.ledger, subject, ref);
   }
 
   /** One shot over time, as it is or as tried. */

@@ -42,6 +42,8 @@ export type Result<T> = { readonly ok: true; readonly value: T } | { readonly ok
 interface Done {
   readonly forward: Edit;
   readonly back: Edit;
+  /** Edits of one drag have this in common, and are undone together. */
+  readonly drag: string | undefined;
 }
 
 /** Owns the shoot: takes edits, keeps what undoes them, and tells which answers changed. */
@@ -90,11 +92,15 @@ export class ShootKeeper {
     return { ok: true, value: { shoot: read.value, answers: changed, warnings: read.warnings, revision: this.#revision } };
   }
 
-  edit(edit: Edit): Result<Change> {
-    const before = this.shoot;
-    const edited = applyEdit(before, edit);
+  /** Takes an edit. Those that come one after the other with the same `drag` are undone in one step. */
+  edit(edit: Edit, drag?: string): Result<Change> {
+    const edited = applyEdit(this.shoot, edit);
     if (!edited.ok) return edited;
-    this.#done.push({ forward: edit, back: edited.value.inverse });
+    const last = this.#done.at(-1);
+    if (drag !== undefined && last?.drag === drag && this.#undone.length === 0) {
+      this.#done.pop();
+      this.#done.push({ forward: { says: edit.says, patches: [...last.forward.patches, ...edit.patches] }, back: { says: edit.says, patches: [...edited.value.inverse.patches, ...last.back.patches] }, drag });
+    } else this.#done.push({ forward: edit, back: edited.value.inverse, drag });
     this.#undone = [];
     return { ok: true, value: this.#moveTo(edited.value.shoot) };
   }
@@ -113,7 +119,7 @@ export class ShootKeeper {
     const edited = applyEdit(this.shoot, last[way]);
     if (!edited.ok) return edited;
     from.pop();
-    to.push(way === 'back' ? { forward: last.forward, back: last.back } : { forward: last.forward, back: edited.value.inverse });
+    to.push(way === 'back' ? { ...last, drag: undefined } : { forward: last.forward, back: edited.value.inverse, drag: undefined });
     return { ok: true, value: this.#moveTo(edited.value.shoot) };
   }
 

@@ -13,6 +13,7 @@ const Kit = lazy(() => import('./kit/Kit.tsx').then(({ Kit: component }) => ({ d
 const FrameView = lazy(() => import('./frame/FrameView.tsx').then(({ FrameView: component }) => ({ default: component })));
 const LinesView = lazy(() => import('./lines/LinesView.tsx').then(({ LinesView: component }) => ({ default: component })));
 const PullView = lazy(() => import('./pull/PullView.tsx').then(({ PullView: component }) => ({ default: component })));
+const RigView = lazy(() => import('./rig/RigView.tsx').then(({ RigView: component }) => ({ default: component })));
 const ShootTables = lazy(() => import('./shoot/ShootTables.tsx').then(({ ShootTables: component }) => ({ default: component })));
 
 export function App() {
@@ -55,7 +56,7 @@ function Centre({ view }: { readonly view: View }) {
     case 'pulls': return <PullView />;
     case 'kit': return <Kit />;
     case 'shoot': return <ShootTables />;
-    default: return <p className="empty">Not here yet.</p>;
+    default: return <RigView />;
   }
 }
 

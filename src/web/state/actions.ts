@@ -44,19 +44,19 @@ async function took(opened: Result<Opened>, says: string, as: string, served?: s
 }
 
 /** Sends an edit to the shoot's owner. Refused edits change nothing and say why. */
-export async function edit(says: string, patches: readonly Patch[]): Promise<boolean> {
+export async function edit(says: string, patches: readonly Patch[], drag?: string): Promise<boolean> {
   if (patches.length === 0) return true;
   const { kept } = page.get();
   page.set({ kept: 'keeping' });
-  const done = changed(await desk.edit({ says, patches }), 'That cannot be entered.');
+  const done = changed(await desk.edit({ says, patches }, drag), 'That cannot be entered.');
   if (!done) page.set({ kept });
   return done;
 }
 
 /** Enters a value at a path, or takes it away. */
-export async function enter(says: string, path: string, value: unknown): Promise<boolean> {
+export async function enter(says: string, path: string, value: unknown, drag?: string): Promise<boolean> {
   const { shoot } = page.get();
-  return shoot === undefined ? false : edit(says, entering(shoot, path, value));
+  return shoot === undefined ? false : edit(says, entering(shoot, path, value), drag);
 }
 
 export async function undo(): Promise<void> {

@@ -29,6 +29,8 @@ export interface Side {
   readonly amount: Amount;
   /** The figure's origin in a few words: "0.42 at −10 °C (measured) × 1.5". */
   readonly from: string;
+  /** How the side reads where "needs" or "has" would mislead: "off by" against "allowed". */
+  readonly word?: string;
 }
 
 /** One step of the working: words, and the number they lead to. */

@@ -75,8 +75,9 @@ function aboutOf(group: readonly Answer[]): string {
 }
 
 function sidesLine({ needs, has }: Answer, { system }: CheckTextOptions): string {
-  const said = [needs && `Needs ${printAmount(needs.amount, system)}`, has && `has ${printAmount(has.amount, system)}`].filter((part) => part !== undefined);
-  return said.length === 0 ? '' : `${said.join(', ')}.`;
+  const said = [needs && `${needs.word ?? 'needs'} ${printAmount(needs.amount, system)}`, has && `${has.word ?? 'has'} ${printAmount(has.amount, system)}`].filter((part) => part !== undefined);
+  const line = said.join(', ');
+  return line === '' ? '' : `${line.charAt(0).toUpperCase()}${line.slice(1)}.`;
 }
 
 function mends(answer: Answer, { paint, columns }: CheckTextOptions): string[] {

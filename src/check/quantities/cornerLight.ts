@@ -28,11 +28,12 @@ export interface CornerLight {
 export function cornerLight(
   asking: Asking,
   subject: SetupGlass,
-  { fNumber, mode, area = 'frame' }: { fNumber: number; mode?: string | undefined; area?: 'frame' | 'guarded' },
+  { fNumber, mode, area = 'frame', focalLengthMm }: { fNumber: number; mode?: string | undefined; area?: 'frame' | 'guarded'; /** Of another taking lens, its pupil as deep. */ focalLengthMm?: number },
 ): CornerLight | undefined {
   const { block, focuser, ...path } = piecesOf(asking, subject);
   if (block === undefined) return undefined;
-  const on = blockOnLens(asking, subject, lensOf(path, subject.glass), block);
+  const own = blockOnLens(asking, subject, lensOf(path, subject.glass), block);
+  const on = focalLengthMm === undefined ? own : { ...own, focalLengthMm };
   const { rear, front } = asking.figures(block.part, { rear: 'block/rearClearMm', front: 'block/frontClearMm' });
   const focuserClear = focuser?.part.figure('focuser/clearMm') ?? focuser?.part.figure('front/clearMm');
   const { sensorWidthMm, sensorHeightMm } = deliveryFrame(asking, subject, mode)[area];

@@ -102,8 +102,8 @@ function Sum({ answer }: { readonly answer: Answer }) {
   return (
     <table className="sum">
       <tbody>
-        {side('needs', answer.needs)}
-        {side('has', answer.has)}
+        {side(answer.needs?.word ?? 'needs', answer.needs)}
+        {side(answer.has?.word ?? 'has', answer.has)}
         {(answer.steps ?? []).map(({ says, amount }) => (
           <tr key={says}>
             <th scope="row"><span className="hidden">step</span></th>

@@ -36,7 +36,7 @@ export const adapterVignette = question({
       got: worst.share,
       wished,
       needs: { amount: { value: wished, unit: 'share' }, from: 'of the light at the corners of the frame (assumed)' },
-      has: { amount: { value: worst.share, unit: 'share' }, from: `of it at f/${printNumber(worst.fNumber)}` },
+      has: { amount: { value: worst.share, unit: 'share' }, from: `of it at f/${printNumber(worst.fNumber)}`, word: 'gets' },
       says: {
         holds: `${ahead} let the corners of ${lens} by.`,
         tight: `The ${narrowest} darkens the corners of ${lens}, just short of a vignette.`,
@@ -96,7 +96,25 @@ function mendsOf(asking: Asking, subject: SetupGlass, wished: number): Mend[] {
       use,
     };
   });
-  return [...longer.toSorted((a, b) => b.use - a.use).slice(0, 2), ...smaller];
+  return [...longer.toSorted((a, b) => b.use - a.use).slice(0, 2), ...smaller, ...shortest(asking, subject, wished)];
+}
+
+/** The shortest taking lens that sees past, were its pupil as deep as this one's: by halving, up to four times as long. */
+function shortest(asking: Asking, subject: SetupGlass, wished: number): Mend[] {
+  const worst = worstCorner(asking, subject);
+  const lens = opticalPath(asking.ledger, subject.setup, subject.glass).lens;
+  if (worst === undefined || lens === undefined) return [];
+  const own = asking.figure(lens.part, 'lens/focalLengthMm').value;
+  const shareAt = (focalLengthMm: number) => cornerLight(asking, subject, { fNumber: worst.fNumber, focalLengthMm })?.share ?? 0;
+  let [tooShort, enough] = [own, own * 4];
+  if (shareAt(enough) < wished) return [];
+  while (enough - tooShort > 0.5) {
+    const middle = (tooShort + enough) / 2;
+    if (shareAt(middle) < wished) tooShort = middle;
+    else enough = middle;
+  }
+  const from = Math.ceil(enough);
+  return [{ says: `A taking lens from about ${from} mm on, or a smaller frame on the sensor`, costs: 'for a pupil as deep as in this lens', use: (1 - shareAt(from)) / (1 - wished) }];
 }
 
 function orNothing<T>(tryIt: () => T): T | undefined {

@@ -76,8 +76,8 @@ function againstRing(asking: Asking, block: SetupPiece, focuser: string, { slip,
   const torque = printAmount({ value: ring.value, unit: 'N·m' });
   const fails = `Turning ${focuser} can turn ${block.name} with it: the ${heldBy} does not hold the axis.`;
   return judgeRatio({
-    needs: { amount: { value: ring.value * margin, unit: 'N·m' }, from: `${torque} at the ring of ${focuser}${ring.cold ? ', cold,' : ''} ${origin(ring)} × ${printNumber(margin)}` },
-    has: { amount: { value: slip.value, unit: 'N·m' }, from: `before ${block.name} turns in its seat ${origin(slip)}` },
+    needs: { amount: { value: ring.value * margin, unit: 'N·m' }, from: `${torque} at the ring of ${focuser}${ring.cold ? ', cold,' : ''} ${origin(ring)} × ${printNumber(margin)}`, word: 'turned by' },
+    has: { amount: { value: slip.value, unit: 'N·m' }, from: `before ${block.name} turns in its seat ${origin(slip)}`, word: 'holds' },
     says: { holds: `The ${heldBy} of ${block.name} holds the axis against ${focuser}.`, tight: `The ${heldBy} of ${block.name} only just holds the axis against ${focuser}.`, fails },
     steps,
     mends: ring.value * margin > 0.9 * slip.value ? [{ says: 'Take the turn of the focuser on a collar or a rod, so that it does not pass through the seat' }, { says: 'Lock the block with a screw or a key once the axis is set' }] : [],

@@ -42,8 +42,8 @@ export const breathing = question({
     const tighter = change < 0 ? 'tightens' : 'widens';
     const shot = nameAt(asking.ledger, 'shots', subject.shot);
     return judgeRatio({
-      needs: { amount: { value: Math.abs(change), unit: 'share' }, from },
-      has: { amount: { value: disturbs, unit: 'share' }, from: `change that disturbs ${isRack ? 'in a rack' : 'while focus follows'} (assumed)` },
+      needs: { amount: { value: Math.abs(change), unit: 'share' }, from, word: 'changes by' },
+      has: { amount: { value: disturbs, unit: 'share' }, from: `change that disturbs ${isRack ? 'in a rack' : 'while focus follows'} (assumed)`, word: 'disturbs at' },
       goodUpTo: SEEN,
       says: {
         holds: `${shot} does not breathe enough to see.`,

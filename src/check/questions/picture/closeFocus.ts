@@ -51,8 +51,8 @@ function sides(asked: ShotDistances, reach: FocusReach, far: boolean): { needs: 
   const through = reach.closeUp === undefined ? '' : ` through ${reach.closeUp.name}`;
   const amount = (mm: number) => ({ value: mm / 1000, unit: 'm' }) as const;
   return far
-    ? { needs: { amount: amount(asked.farMm), from: 'farthest of the shot' }, has: { amount: amount(reach.farMm), from: `infinity of the ring${through}` } }
-    : { needs: { amount: amount(asked.nearMm), from: 'nearest of the shot' }, has: { amount: amount(reach.nearMm), from: `closest of ${reach.ring.name} ${origin(reach.closest)}${through}` } };
+    ? { needs: { amount: amount(asked.farMm), from: 'farthest of the shot', word: 'asked' }, has: { amount: amount(reach.farMm), from: `infinity of the ring${through}`, word: 'reaches' } }
+    : { needs: { amount: amount(asked.nearMm), from: 'nearest of the shot', word: 'asked' }, has: { amount: amount(reach.nearMm), from: `closest of ${reach.ring.name} ${origin(reach.closest)}${through}`, word: 'reaches' } };
 }
 
 function stepsOf(asked: ShotDistances, reach: FocusReach): Step[] {

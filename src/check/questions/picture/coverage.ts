@@ -26,9 +26,9 @@ export const coverage = question({
     const { sensorWidth, sensorHeight, modeName } = recording(asking, subject);
     const circle = asking.figure(lens.part, 'lens/imageCircleMm');
     const { diagonalMm, marginMm } = sensorCoverage({ imageCircleMm: circle.value, sensorWidthMm: sensorWidth.value, sensorHeightMm: sensorHeight.value });
-    const frame = deliveryFrame(asking, subject).guarded;
-    const frameMm = Math.hypot(frame.sensorWidthMm, frame.sensorHeightMm);
-    const cropped = frameMm <= circle.value;
+    const { frame, guarded } = deliveryFrame(asking, subject);
+    const guardedMm = Math.hypot(guarded.sensorWidthMm, guarded.sensorHeightMm);
+    const cropped = guardedMm <= circle.value;
     const says = {
       holds: `${lens.name} covers ${modeName}.`,
       tight: `${lens.name} only just covers ${modeName}.`,
@@ -40,9 +40,10 @@ export const coverage = question({
       says,
       steps: [
         { says: 'circle less diagonal', amount: { value: marginMm, unit: 'mm' } },
-        { says: 'diagonal of the frame with what is kept free around it', amount: { value: frameMm, unit: 'mm' } },
+        { says: 'diagonal of the frame with what is kept free around it', amount: { value: guardedMm, unit: 'mm' } },
       ],
       mends: marginMm < 0 ? otherModes(asking, subject, circle.value) : [],
+      notes: !cropped && Math.hypot(frame.sensorWidthMm, frame.sensorHeightMm) <= circle.value ? ['The frame itself lies inside the circle; what is kept free around it does not.'] : [],
     });
     // The use stays that of the whole area: nothing of the frame is lost, but nothing around it can be had.
     return judged.verdict === 'fails' && cropped ? { ...judged, verdict: 'tight' } : judged;

@@ -67,8 +67,8 @@ function ofUnpulled(asking: Asking, subject: ShotSubject, how: Focusing): Judgem
   const held = depthOf(how, focusMm);
   const shot = nameAt(asking.ledger, 'shots', subject.shot);
   return judgeRatio({
-    needs: { amount: { value: wanted, unit: 'mm' }, from: 'blur at both ends of the range, focus left half way in dioptres' },
-    has: { amount: { value: how.circleOfConfusionMm, unit: 'mm' }, from: 'blur that counts as sharp' },
+    needs: { amount: { value: wanted, unit: 'mm' }, from: 'at both ends of the range, focus left half way in dioptres', word: 'blur' },
+    has: { amount: { value: how.circleOfConfusionMm, unit: 'mm' }, from: 'that counts as sharp', word: 'allowed' },
     says: { holds: `${shot} stays sharp with nobody pulling.`, tight: `${shot} only just stays sharp with nobody pulling.`, fails: `${shot} runs out of the depth, and nobody is named to pull it.` },
     steps: [...(sway > 0 ? [{ says: 'sway of the camera, either way', amount: { value: sway, unit: 'mm' } as const }] : []), ...limits(how, focusMm, held)],
     mends: wanted > 0.9 * how.circleOfConfusionMm ? [...stopDown(asking, subject, [subject.shot], (fNumber) => softest(fNumber) / how.circleOfConfusionMm), { says: 'Name somebody to pull it' }] : [],

@@ -37,8 +37,8 @@ export const infinity = question({
     const at = (fNumber: number) => infinityGap({ focalLengthMm, squeeze, takingLensFocusMm, circleOfConfusionMm, fNumber });
     const gap = at(widest.fNumber);
     return judgeRatio({
-      needs: { amount: { value: gap.defocusMm, unit: 'mm' }, from },
-      has: { amount: { value: gap.allowedMm, unit: 'mm' }, from: `what still counts as sharp at T${printNumber(widest.tNumber)}` },
+      needs: { amount: { value: gap.defocusMm, unit: 'mm' }, from, word: 'off by' },
+      has: { amount: { value: gap.allowedMm, unit: 'mm' }, from: `what still counts as sharp at T${printNumber(widest.tNumber)}`, word: 'allowed' },
       says: {
         holds: `${lens.name} is near enough to infinity for ${path.block.name}.`,
         fails: `${lens.name} is not at infinity on this body: behind ${path.block.name}, verticals and horizontals are never sharp together.`,

@@ -140,8 +140,8 @@ function judgeFlange(asking: Asking, body: SetupPiece, adapters: readonly SetupP
   const off = standsAt - setFor.value;
   const far = off > 0;
   return judgeRatio({
-    needs: { amount: { value: Math.abs(off), unit: 'mm' }, from: `${printAmount({ value: standsAt, unit: 'mm' })} as mounted, set for ${printAmount({ value: setFor.value, unit: 'mm' })}` },
-    has: { amount: { value: asking.assume(picture.flangeToleranceMm).value, unit: 'mm' }, from: 'what shims make good' },
+    needs: { amount: { value: Math.abs(off), unit: 'mm' }, from: `${printAmount({ value: standsAt, unit: 'mm' })} as mounted, set for ${printAmount({ value: setFor.value, unit: 'mm' })}`, word: 'off by' },
+    has: { amount: { value: asking.assume(picture.flangeToleranceMm).value, unit: 'mm' }, from: 'what shims make good', word: 'allowed' },
     says: { holds, fails: far ? `${lens.name} stands too far out on ${body.name}: it will not reach infinity.` : `${lens.name} stands too far in on ${body.name}: it passes infinity and its marks read long.` },
     steps: [{ says: `sensor to mount of the lens: ${figures.map((one) => one?.value).join(' + ')}`, amount: { value: standsAt, unit: 'mm' } }],
     mends: Math.abs(off) > asking.assume(picture.flangeToleranceMm).value && far === false ? [{ says: `An adapter thicker by ${printAmount({ value: -off, unit: 'mm' })}, or shims of that thickness` }] : [],

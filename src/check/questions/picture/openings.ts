@@ -100,7 +100,7 @@ function judgeRound(asking: Asking, subject: SetupGlass, opening: Opening & { sh
     got: share,
     wished,
     needs: { amount: { value: wished, unit: 'share' }, from: 'light at the corners of the frame (assumed)' },
-    has: { amount: { value: share, unit: 'share' }, from: `passes ${opening.name}, ${printAmount({ value: opening.clearMm, unit: 'mm' })} clear` },
+    has: { amount: { value: share, unit: 'share' }, from: `passes ${opening.name}, ${printAmount({ value: opening.clearMm, unit: 'mm' })} clear`, word: 'gets' },
     says: { holds: `${opening.name} lets the corners of ${lens} by.`, tight: `${opening.name} darkens the corners of ${lens}.`, fails: `${opening.name} is too small for ${lens}: the corners go dark.` },
     steps: [...stepsOf(pupils, aheadMm, angles), { says: 'the beam of a corner crosses it off the middle by', amount: { value: Math.hypot(offsetXMm, offsetYMm), unit: 'mm' } }],
   });

@@ -22,13 +22,13 @@ export const sharp = question({
     if (opticalPath(asking.ledger, subject.setup, subject.glass).lens === undefined) return null;
     const { value, statedBy, says } = sharpness(asking, subject);
     const blur = printAmount({ value, unit: 'mm' });
-    const has = { amount: { value, unit: 'mm' }, from: says } as const;
+    const has = { amount: { value, unit: 'mm' }, from: says, word: 'asked' } as const;
     const holds = `Sharp is a blur of up to ${blur} on the sensor, ${statedBy === 'lines' ? `from the delivery’s lines` : says}.`;
     if (statedBy === 'lines') return judgeYes({ yes: true, says: { holds, fails: holds }, has, steps: [frameStep(asking, subject), { says, amount: { value, unit: 'mm' } }] });
     const { recording } = deliveryFrame(asking, subject);
     const finestMm = (2 * recording.sensorHeight.value) / recording.heightPx;
     return judgeRatio({
-      needs: { amount: { value: finestMm, unit: 'mm' }, from: `two recorded lines of ${recording.modeName}` },
+      needs: { amount: { value: finestMm, unit: 'mm' }, from: `two recorded lines of ${recording.modeName}`, word: 'recorded' },
       has,
       says: { holds, fails: `What counts as sharp, ${blur} on the sensor, is finer than ${recording.modeName} can record.` },
       steps: [frameStep(asking, subject), { says: 'the delivery’s own lines would ask', amount: { value: sharpnessFromLines(asking, subject).value, unit: 'mm' } }],

@@ -49,8 +49,8 @@ function judge(asking: Asking, { shot }: ShotSubject, nominal: number, { near, f
   const name = nameAt(asking.ledger, 'shots', shot);
   const broad = near.stretch > 1;
   return judgeRatio({
-    needs: { amount: { value: worst, unit: 'share' }, from: `stretch when widened by ${printNumber(nominal)}` },
-    has: { amount: { value: seen, unit: 'share' }, from: 'stretch that is seen in a face (assumed)' },
+    needs: { amount: { value: worst, unit: 'share' }, from: `stretch when widened by ${printNumber(nominal)}`, word: 'stretched by' },
+    has: { amount: { value: seen, unit: 'share' }, from: 'stretch that is seen in a face (assumed)', word: 'seen at' },
     says: {
       holds: `The squeeze holds over ${name}.`,
       tight: `Faces in ${name} are on the edge of looking ${broad ? 'broad' : 'thin'}.`,

@@ -30,8 +30,8 @@ export const stop = question({
     const whole = path.block === undefined ? lens : `${lens} behind ${path.block.name}`;
     return judgeReach({
       use: 2 ** (short - forgiven),
-      needs: { amount: { value: shotAt.tNumber, unit: 'T' }, from: 'stop of the shot' },
-      has: { amount: { value: widest.tNumber.value, unit: 'T' }, from: `wide open, from f/${printNumber(widest.fNumber.value)} and the light that passes` },
+      needs: { amount: { value: shotAt.tNumber, unit: 'T' }, from: 'stop of the shot', word: 'asked' },
+      has: { amount: { value: widest.tNumber.value, unit: 'T' }, from: `wide open, from f/${printNumber(widest.fNumber.value)} and the light that passes`, word: 'opens to' },
       says: {
         holds: `${whole} opens to T${t}.`,
         tight: short > 0 ? `Wide open, ${whole} is a touch darker than T${t}.` : `${whole} is wide open at T${t}.`,

@@ -69,8 +69,8 @@ function askPolariser(asking: Asking, subject: SetupGlass, front: SetupPiece, po
   const { leakShare } = polariserTurn({ turnDeg: Math.min(90, worst.turnDeg) });
   const where = worst.shot === undefined ? 'over the whole focus' : `over ${nameAt(asking.ledger, 'shots', worst.shot)}`;
   return judgeRatio({
-    needs: { amount: { value: leakShare, unit: 'share' }, from: `of a killed reflection is back ${where}` },
-    has: { amount: { value: asking.assume(picture.reflectionBack).value, unit: 'share' }, from: 'that may come back (assumed)' },
+    needs: { amount: { value: leakShare, unit: 'share' }, from: `of a killed reflection is back ${where}`, word: 'back' },
+    has: { amount: { value: asking.assume(picture.reflectionBack).value, unit: 'share' }, from: 'that may come back (assumed)', word: 'allowed' },
     says: {
       holds: `${polariser.name} turns with ${front.name}, too little to show.`,
       tight: `${polariser.name} turns with ${front.name}, almost enough to show.`,

@@ -39,9 +39,9 @@ export const screen = (ports: Draft, more: Draft = {}): Draft => ({
   screen: { diagonalMm: 127, widthPx: 1920, heightPx: 1080, whiteCdPerM2: 1500, blackCdPerM2: 1.2, reflectance: 0.02, squeezes: [1.5, 2], zooms: [2, 4], delayMs: 22 }, ...more,
 });
 export const device = (name: string, ports: Draft, more: Draft = {}): Draft => ({ name, kind: 'converter', ports, ...more });
-export const coax = (lengthMm: number, coaxClass: string | undefined = 'thin'): Draft => ({
+export const coax = (lengthMm: number, coaxClass: string | null = 'thin'): Draft => ({
   name: `Coax ${lengthMm / 1000} m`, kind: 'cable', count: 9,
-  cable: { carries: 'video', lengthMm, ends: [{ connector: 'BNC', sex: 'male' }, { connector: 'BNC', sex: 'male' }], ...(coaxClass === undefined ? {} : { coax: coaxClass }) },
+  cable: { carries: 'video', lengthMm, ends: [{ connector: 'BNC', sex: 'male' }, { connector: 'BNC', sex: 'male' }], ...(coaxClass === null ? {} : { coax: coaxClass }) },
 });
 export const transmitter = (modes: Draft, more: Draft = {}): Draft => ({
   name: 'Transmitter', kind: 'transmitter', ports: { 'sdi-in': sdi('in'), 'sdi-loop': sdi('out', { from: 'sdi-in', delayMs: 0 }) },

@@ -34,7 +34,7 @@ export const length = question({
     if (line.cable === undefined || !line.cable.has('cable') || picture === undefined || line.shared) return null;
     const judgement = judge(asking, line, line.cable, picture);
     if (judgement === null || (judgement.use ?? 0) <= 1) return judgement;
-    const mends = cablesThatFit(asking.ledger, wiringOf(asking, subject), line).flatMap((cable) => {
+    const mends = cablesThatFit(asking.ledger, wiringOf(asking, subject), line).toReversed().flatMap((cable) => {
       const after = reachFor(asking, line, cable, picture);
       const use = after === null ? Infinity : asking.figure(cable, 'cable/lengthMm').value / 1000 / after.m;
       return use <= 1 ? { says: `${cable.name} instead`, edit: cableEdit(line, cable), use, costs: 'shorter: is it long enough' } : [];

@@ -1,63 +1,76 @@
-import { type Vector, cross, dot, scale, subtract } from '../placing/Transform.ts';
+import { type Vector, add, cross, dot, scale, subtract } from '../placing/Transform.ts';
 
-/** Whether two convex bodies, given by their corners, share any place: Gilbert, Johnson and Keerthi 1988, in the form that only asks yes or no. */
+/**
+ * Whether two convex bodies, given by their corners, share any place: portal refinement of the Minkowski difference (Snethen, in
+ * Game Programming Gems 7, 2008). It starts from the middles of both, so that bodies on one axis, as nearly all in a camera are, give
+ * it no trouble; the simplex walk of Gilbert, Johnson and Keerthi stumbled there.
+ */
 export function convexOverlap(a: readonly Vector[], b: readonly Vector[]): boolean {
-  const support = (direction: Vector): Vector => subtract(farthest(a, direction), farthest(b, scale(direction, -1)));
-  let direction: Vector = subtract(a[0] ?? [0, 0, 0], b[0] ?? [1, 0, 0]);
-  if (isZero(direction)) direction = [1, 0, 0];
-  let simplex: Vector[] = [support(direction)];
-  direction = scale(simplex[0] as Vector, -1);
-  for (let step = 0; step < MOST_STEPS; step += 1) {
-    if (isZero(direction)) return true;
-    const corner = support(direction);
-    if (dot(corner, direction) < 0) return false;
-    simplex = [corner, ...simplex];
-    const next = towardsOrigin(simplex);
-    if (next === undefined) return true;
-    [simplex, direction] = next;
-  }
-  // Only bodies that just touch keep it going so long.
-  return false;
+  const support = (way: Vector): Vector => subtract(farthest(a, way), farthest(b, scale(way, -1)));
+  const inside = subtract(middle(a), middle(b));
+  if (isZero(inside)) return true;
+  const portal = firstPortal(inside, support);
+  return typeof portal === 'boolean' ? portal : refine(portal, inside, support);
 }
 
-const MOST_STEPS = 48;
-const isZero = ([x, y, z]: Vector): boolean => Math.abs(x) + Math.abs(y) + Math.abs(z) < 1e-12;
+type Support = (way: Vector) => Vector;
+type Portal = [Vector, Vector, Vector];
 
-function farthest(corners: readonly Vector[], direction: Vector): Vector {
+const MOST_STEPS = 64;
+const EPSILON = 1e-9;
+const isZero = ([x, y, z]: Vector): boolean => Math.abs(x) + Math.abs(y) + Math.abs(z) < 1e-12;
+const middle = (corners: readonly Vector[]): Vector => scale(corners.reduce(add), 1 / corners.length);
+
+function farthest(corners: readonly Vector[], way: Vector): Vector {
   let best = corners[0] as Vector;
-  let most = dot(best, direction);
+  let most = dot(best, way);
   for (const corner of corners) {
-    const reach = dot(corner, direction);
+    const reach = dot(corner, way);
     if (reach > most) [best, most] = [corner, reach];
   }
   return best;
 }
 
-type Simplex = [simplex: Vector[], direction: Vector];
-
-/** The part of the simplex nearest the origin and the way from it to the origin; `undefined` where the origin is inside. */
-function towardsOrigin(simplex: Vector[]): Simplex | undefined {
-  const [a, b, c, d] = simplex as [Vector, Vector, Vector, Vector];
-  if (simplex.length === 2) return line(a, b);
-  return simplex.length === 3 ? triangle(a, b, c) : tetrahedron(a, b, c, d);
+/** Three far corners through which the ray from the inside point to the origin leaves; or the answer, where it is plain already. */
+function firstPortal(inside: Vector, support: Support): Portal | boolean {
+  const ray = scale(inside, -1);
+  let v1 = support(ray);
+  if (dot(v1, ray) <= 0) return false;
+  let way = cross(v1, inside);
+  if (isZero(way)) return true;
+  let v2 = support(way);
+  if (dot(v2, way) <= 0) return false;
+  way = cross(subtract(v1, inside), subtract(v2, inside));
+  if (dot(way, inside) > 0) {
+    [v1, v2] = [v2, v1];
+    way = scale(way, -1);
+  }
+  for (let step = 0; step < MOST_STEPS; step += 1) {
+    const v3 = support(way);
+    if (dot(v3, way) <= 0) return false;
+    if (dot(cross(v1, v3), inside) < 0) v2 = v3;
+    else if (dot(cross(v3, v2), inside) < 0) v1 = v3;
+    else return [v1, v2, v3];
+    way = cross(subtract(v1, inside), subtract(v2, inside));
+  }
+  return false;
 }
 
-function line(a: Vector, b: Vector): Simplex {
-  const [ab, ao] = [subtract(b, a), scale(a, -1)];
-  return dot(ab, ao) > 0 ? [[a, b], cross(cross(ab, ao), ab)] : [[a], ao];
-}
-
-function triangle(a: Vector, b: Vector, c: Vector): Simplex {
-  const [ab, ac, ao] = [subtract(b, a), subtract(c, a), scale(a, -1)];
-  const normal = cross(ab, ac);
-  if (dot(cross(normal, ac), ao) > 0) return dot(ac, ao) > 0 ? [[a, c], cross(cross(ac, ao), ac)] : line(a, b);
-  if (dot(cross(ab, normal), ao) > 0) return line(a, b);
-  return dot(normal, ao) > 0 ? [[a, b, c], normal] : [[a, c, b], scale(normal, -1)];
-}
-
-function tetrahedron(a: Vector, b: Vector, c: Vector, d: Vector): Simplex | undefined {
-  const [ab, ac, ad, ao] = [subtract(b, a), subtract(c, a), subtract(d, a), scale(a, -1)];
-  if (dot(cross(ab, ac), ao) > 0) return triangle(a, b, c);
-  if (dot(cross(ac, ad), ao) > 0) return triangle(a, c, d);
-  return dot(cross(ad, ab), ao) > 0 ? triangle(a, d, b) : undefined;
+/** Moves the portal outwards until the origin lies behind it, or beyond the surface. */
+function refine([v1, v2, v3]: Portal, inside: Vector, support: Support): boolean {
+  for (let step = 0; step < MOST_STEPS; step += 1) {
+    const way = cross(subtract(v2, v1), subtract(v3, v1));
+    if (dot(way, v1) >= 0) return true;
+    const v4 = support(way);
+    const size = Math.hypot(...way);
+    if (dot(v4, way) <= 0 || dot(subtract(v4, v3), way) <= EPSILON * size) return false;
+    const side = cross(v4, inside);
+    if (dot(side, v1) > 0) {
+      if (dot(side, v2) > 0) v1 = v4;
+      else v3 = v4;
+    } else if (dot(side, v3) > 0) v2 = v4;
+    else v1 = v4;
+  }
+  // Only bodies that just touch keep it going so long.
+  return false;
 }

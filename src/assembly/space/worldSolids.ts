@@ -62,8 +62,9 @@ function localParts(solid: Solid, grow: number): Vector[][] {
   };
   const all = Array.from({ length: SIDES }, (_, at) => at);
   if (solid.shape === 'cylinder') return [all.flatMap((at) => ring(outer, at))];
-  const bore = Math.min(Math.max(solid.boreMm / 2 - grow, 0.01), outer);
-  return all.filter((at) => at % 2 === 0).map((at) => [...ring(outer, at), ...ring(outer, at + 1), ...ring(outer, at + 2), ...ring(bore, at), ...ring(bore, at + 1), ...ring(bore, at + 2)]);
+  // The wall's pieces are flat inside: their middles touch the bore, so that what fits the bore is free.
+  const bore = Math.min(Math.max(solid.boreMm / 2 - grow, 0.01) / Math.cos(Math.PI / SIDES), outer);
+  return all.map((at) => [...ring(outer, at), ...ring(outer, at + 1), ...ring(bore, at), ...ring(bore, at + 1)]);
 }
 
 function onAxis(axis: 'x' | 'y' | 'z', a: number, b: number, along: number): Vector {

@@ -1,0 +1,63 @@
+import type { Ledger } from '../../shoot/ledger/Ledger.ts';
+import type { Port } from '../../shoot/schema/electrics.ts';
+import type { Line } from '../../shoot/schema/build.ts';
+import { placeSetup } from '../placing/placeSetup.ts';
+import { type Vector, apply, length, subtract } from '../placing/Transform.ts';
+import { type SetupPiece, setupPieces } from '../setupPieces.ts';
+import { convexOverlap } from './convexOverlap.ts';
+import { convexParts, worldSolids } from './worldSolids.ts';
+
+export interface CableRoute {
+  readonly from: SetupPiece;
+  readonly to: SetupPiece;
+  /** Corners of the way, port to port. */
+  readonly way: readonly Vector[];
+  /** Along the way, without slack. */
+  readonly lengthMm: number;
+  /** A port's place was not entered: the middle of its piece stands for it. */
+  readonly guessed: boolean;
+}
+
+/**
+ * The way of a cable from port to port: straight where nothing is between, else along the axes of the camera (across, up, along) in
+ * the order of these that is shortest and passes through no piece; where none is clear, the longest of them, as cables go
+ * round things. `undefined` where an end is not placed or the ends are in different builds.
+ */
+export function cableRoute(ledger: Ledger, setup: string, glass: string, build: string, line: Line): CableRoute | undefined {
+  const [from, to] = [portPlace(ledger, setup, glass, build, line.from), portPlace(ledger, setup, glass, build, line.to)];
+  if (from === undefined || to === undefined) return undefined;
+  const others = worldSolids(ledger, setup, glass).filter(({ piece }) => piece.build === build && piece.ref !== from.piece.ref && piece.ref !== to.piece.ref).flatMap((solid) => convexParts(solid, -2));
+  const ways = waysBetween(from.at, to.at);
+  const clear = ways.find((way) => way.every((corner, at) => at === 0 || !others.some((body) => convexOverlap(body, [way[at - 1] as Vector, corner]))));
+  const way = clear ?? (ways.at(-1) as Vector[]);
+  return { from: from.piece, to: to.piece, way, lengthMm: lengthOf(way), guessed: from.guessed || to.guessed };
+}
+
+function portPlace(ledger: Ledger, setup: string, glass: string, build: string, end: string): { piece: SetupPiece; at: Vector; guessed: boolean } | undefined {
+  const [portId = '', pieceId = '', other] = end.split('/').toReversed();
+  if (other !== undefined && other !== build) return undefined;
+  const piece = setupPieces(ledger, setup, glass).get(`${build}/${pieceId}`);
+  const place = piece && placeSetup(ledger, setup, glass).places.get(piece.ref);
+  if (piece === undefined || place === undefined) return undefined;
+  const at = (piece.part.read(`ports/${portId}`) as Port | undefined)?.at;
+  if (at !== undefined) return { piece, at: apply(place, at), guessed: false };
+  const own = worldSolids(ledger, setup, glass).find((solid) => solid.piece.ref === piece.ref);
+  return { piece, at: own?.place.t ?? place.t, guessed: true };
+}
+
+/** The straight way, then the ways along the axes, shortest first: all of them are of one length, and differ in what they pass. */
+function waysBetween(a: Vector, b: Vector): Vector[][] {
+  const orders = [[0, 1, 2], [0, 2, 1], [1, 0, 2], [1, 2, 0], [2, 0, 1], [2, 1, 0]] as const;
+  const along = orders.map((order) => {
+    const way: Vector[] = [a];
+    let at: Vector = a;
+    for (const axis of order) {
+      at = at.with(axis, b[axis]) as unknown as Vector;
+      way.push(at);
+    }
+    return way;
+  });
+  return [[a, b], ...along];
+}
+
+const lengthOf = (way: readonly Vector[]): number => way.reduce((sum, corner, at) => sum + (at === 0 ? 0 : length(subtract(corner, way[at - 1] as Vector))), 0);

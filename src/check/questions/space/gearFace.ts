@@ -1,0 +1,34 @@
+import { placeSetup } from '../../../assembly/placing/placeSetup.ts';
+import { space } from '../../../standards/assumptions/space.ts';
+import { judgeRatio } from '../../judge.ts';
+import { NotEntered } from '../../NotEntered.ts';
+import { question } from '../../question.ts';
+import { eachGlass } from '../../subjects.ts';
+
+export const gearFace = question({
+  id: 'space.gearFace',
+  asks: 'Do the gears stay in mesh over the whole focus travel?',
+  kind: 'immediate',
+  explains:
+    'A gear may travel along the axis as the lens focuses. At both ends of the travel, half the narrower face must still be in mesh; less, and the load sits on the edges of few teeth and the gears walk off each other.',
+  sources: ['common practice'],
+  subjects: (ledger) => eachGlass(ledger).flatMap(({ setup, glass }) => placeSetup(ledger, setup, glass).meshes.map(({ joint }) => ({ setup, glass, joint: joint.path }))),
+  ask: (asking, { setup, glass, joint: path }) => {
+    const mesh = placeSetup(asking.ledger, setup, glass).meshes.find(({ joint }) => joint.path === path);
+    if (mesh === undefined || mesh.gearA === 'none' || mesh.gearB === 'none' || mesh.gapMm > mesh.gearA.module) return null;
+    const { gearA, gearB, offsetMm, joint } = mesh;
+    const missing = [[gearA, joint.a.piece], [gearB, joint.b.piece]] as const;
+    const unknown = missing.filter(([gear]) => gear.faceMm === undefined).map(([, { part, name }]) => ({ path: `${part.path}/${part.has('focus') ? 'focus' : 'motor'}/gear/faceMm`, says: `face width of the gear of ${name}` }));
+    if (unknown.length > 0) throw new NotEntered(unknown);
+    const [faceA, faceB] = [gearA.faceMm ?? 0, gearB.faceMm ?? 0];
+    const offsets = [offsetMm, offsetMm - gearA.travelMm + gearB.travelMm];
+    const inMesh = Math.min(...offsets.map((offset) => Math.max(0, Math.min(faceA, faceB, (faceA + faceB) / 2 - Math.abs(offset)))));
+    const share = asking.assume(space.faceShare).value;
+    return judgeRatio({
+      needs: { amount: { value: share * Math.min(faceA, faceB), unit: 'mm' }, from: `half the narrower face, ${Math.min(faceA, faceB)} mm` },
+      has: { amount: { value: inMesh, unit: 'mm' }, from: `in mesh at the worse end; the gears travel ${Math.abs(gearA.travelMm - gearB.travelMm)} mm past each other` },
+      says: { holds: `${joint.b.piece.name} stays in mesh with ${joint.a.piece.name}.`, fails: `${joint.b.piece.name} runs off the gear of ${joint.a.piece.name} at one end of the travel.` },
+      mends: inMesh < share * Math.min(faceA, faceB) ? [{ says: `Set ${joint.b.piece.name} ${Math.abs((offsets[0] ?? 0) + (offsets[1] ?? 0)) / 2 < 0.05 ? 'to a wider gear' : `${(Math.abs((offsets[0] ?? 0) + (offsets[1] ?? 0)) / 2).toFixed(1)} mm along the rod, to the middle of the travel`}` }] : [],
+    });
+  },
+});

@@ -1,0 +1,123 @@
+import { Document, WebIO } from '@gltf-transform/core';
+import type { Solid } from '../../shoot/schema/mechanics.ts';
+import type { Part } from '../../shoot/schema/part.ts';
+import type { Ledger } from '../../shoot/ledger/Ledger.ts';
+import { type WorldSolid, worldSolids } from '../../assembly/space/worldSolids.ts';
+import type { Rotation } from '../../assembly/placing/Transform.ts';
+
+/**
+ * A placed setup with one of its glasses as binary glTF 2.0: metres, +Y up, +Z to the subject; one node a piece under its name, one
+ * material a kind of part. Stations stand beside the camera, two metres apart.
+ */
+export async function rigGltf(ledger: Ledger, setup: string, glass: string): Promise<Uint8Array> {
+  const document = new Document();
+  const buffer = document.createBuffer();
+  const title = (ledger.at(`setups/${setup}/name`) as string | undefined) ?? setup;
+  const scene = document.createScene(`${title}, ${(ledger.at(`glasses/${glass}/name`) as string | undefined) ?? glass}`);
+  const solids = worldSolids(ledger, setup, glass);
+  const builds = [...new Set(solids.map(({ piece }) => piece.build))];
+  const materials = new Map<string, ReturnType<Document['createMaterial']>>();
+  const materialFor = (kind: Part['kind']) => {
+    const known = materials.get(kind) ?? document.createMaterial(kind).setBaseColorFactor([...TONES[kind] ?? GREY, 1]).setMetallicFactor(0).setRoughnessFactor(0.9);
+    materials.set(kind, known);
+    return known;
+  };
+  for (const ref of new Set(solids.map(({ piece }) => piece.ref))) {
+    const own = solids.filter(({ piece }) => piece.ref === ref);
+    const piece = (own[0] as WorldSolid).piece;
+    const node = document.createNode(piece.name).setTranslation([builds.indexOf(piece.build) * 2, 0, 0]).setExtras({ piece: ref, build: piece.build });
+    for (const world of own) node.addChild(solidNode(document, buffer, world).setMesh(meshOf(document, buffer, world, materialFor(piece.part.kind))));
+    scene.addChild(node);
+  }
+  return new WebIO().writeBinary(document);
+}
+
+const GREY: Tone = [0.55, 0.55, 0.53];
+type Tone = readonly [number, number, number];
+/** Quiet tones by function. */
+const TONES: Partial<Record<Part['kind'], Tone>> = {
+  body: [0.22, 0.24, 0.27], lens: [0.36, 0.4, 0.45], block: [0.36, 0.4, 0.45], focuser: [0.36, 0.4, 0.45], motor: [0.5, 0.42, 0.3], monitor: [0.3, 0.38, 0.4], battery: [0.42, 0.38, 0.3], rod: [0.7, 0.7, 0.68],
+};
+
+function solidNode(document: Document, _buffer: unknown, { place, solid }: WorldSolid) {
+  return document.createNode(solid.name ?? solid.shape).setTranslation([place.t[0] / 1000, place.t[1] / 1000, place.t[2] / 1000]).setRotation(quaternionOf(place.r));
+}
+
+function meshOf(document: Document, buffer: ReturnType<Document['createBuffer']>, { solid }: WorldSolid, material: ReturnType<Document['createMaterial']>) {
+  const { positions, normals, indices } = solidMesh(solid);
+  const accessor = (type: 'VEC3' | 'SCALAR', array: Float32Array | Uint16Array) => document.createAccessor().setType(type).setArray(array as Float32Array<ArrayBuffer>).setBuffer(buffer);
+  const primitive = document.createPrimitive()
+    .setAttribute('POSITION', accessor('VEC3', new Float32Array(positions.map((mm) => mm / 1000))))
+    .setAttribute('NORMAL', accessor('VEC3', new Float32Array(normals)))
+    .setIndices(accessor('SCALAR', new Uint16Array(indices)))
+    .setMaterial(material);
+  return document.createMesh(solid.name ?? solid.shape).addPrimitive(primitive);
+}
+
+/** A solid as triangles about its own middle, mm; flat faces, outward and anticlockwise. */
+export interface SolidMesh {
+  readonly positions: readonly number[];
+  readonly normals: readonly number[];
+  readonly indices: readonly number[];
+}
+
+const SIDES = 48;
+
+export function solidMesh(solid: Solid): SolidMesh {
+  const mesh = { positions: [] as number[], normals: [] as number[], indices: [] as number[] };
+  const quad = (corners: readonly (readonly number[])[]): void => {
+    const [a, b, , d] = corners as [number[], number[], number[], number[]];
+    const edge = (from: readonly number[], to: readonly number[]) => [0, 1, 2].map((at) => (to[at] ?? 0) - (from[at] ?? 0));
+    const [u, v] = [edge(a, b), edge(a, d)] as [number[], number[]];
+    const normal = [u[1]! * v[2]! - u[2]! * v[1]!, u[2]! * v[0]! - u[0]! * v[2]!, u[0]! * v[1]! - u[1]! * v[0]!];
+    const size = Math.hypot(...normal) || 1;
+    const first = mesh.positions.length / 3;
+    for (const corner of corners) {
+      mesh.positions.push(...corner);
+      mesh.normals.push(...normal.map((one) => one / size));
+    }
+    mesh.indices.push(first, first + 1, first + 2, first, first + 2, first + 3);
+  };
+  if (solid.shape === 'box') boxFaces(solid.sizeMm).forEach(quad);
+  else roundFaces(solid.along, solid.diameterMm / 2, solid.shape === 'tube' ? solid.boreMm / 2 : 0, solid.lengthMm / 2).forEach(quad);
+  return mesh;
+}
+
+function boxFaces([x, y, z]: readonly number[]): number[][][] {
+  const at = (i: number, j: number, k: number) => [(i * (x ?? 0)) / 2, (j * (y ?? 0)) / 2, (k * (z ?? 0)) / 2];
+  return [
+    [at(1, -1, -1), at(1, 1, -1), at(1, 1, 1), at(1, -1, 1)], [at(-1, -1, -1), at(-1, -1, 1), at(-1, 1, 1), at(-1, 1, -1)],
+    [at(-1, 1, -1), at(-1, 1, 1), at(1, 1, 1), at(1, 1, -1)], [at(-1, -1, -1), at(1, -1, -1), at(1, -1, 1), at(-1, -1, 1)],
+    [at(-1, -1, 1), at(1, -1, 1), at(1, 1, 1), at(-1, 1, 1)], [at(-1, -1, -1), at(-1, 1, -1), at(1, 1, -1), at(1, -1, -1)],
+  ];
+}
+
+function roundFaces(along: 'x' | 'y' | 'z', outer: number, bore: number, half: number): number[][][] {
+  const at = (radius: number, step: number, end: number) => {
+    const angle = (2 * Math.PI * step) / SIDES;
+    const [a, b, c] = [radius * Math.cos(angle), radius * Math.sin(angle), end * half];
+    return along === 'z' ? [a, b, c] : along === 'x' ? [c, a, b] : [b, c, a];
+  };
+  return Array.from({ length: SIDES }, (_, step) => [
+    [at(outer, step, -1), at(outer, step + 1, -1), at(outer, step + 1, 1), at(outer, step, 1)],
+    [at(bore, step, 1), at(outer, step, 1), at(outer, step + 1, 1), at(bore, step + 1, 1)],
+    [at(bore, step, -1), at(bore, step + 1, -1), at(outer, step + 1, -1), at(outer, step, -1)],
+    ...(bore > 0 ? [[at(bore, step, -1), at(bore, step, 1), at(bore, step + 1, 1), at(bore, step + 1, -1)]] : []),
+  ]).flat();
+}
+
+/** The unit quaternion (x, y, z, w) of a rotation, by its largest part (Shepperd 1978). */
+export function quaternionOf(r: Rotation): [number, number, number, number] {
+  const trace = r[0] + r[4] + r[8];
+  const parts = [trace, r[0], r[4], r[8]];
+  const largest = parts.indexOf(Math.max(...parts));
+  const root = Math.sqrt(Math.max(0, 1 + 2 * Math.max(...parts) - trace)) / 2;
+  const rest = (value: number) => value / (4 * root);
+  const q: [number, number, number, number] =
+    largest === 0 ? [rest(r[7] - r[5]), rest(r[2] - r[6]), rest(r[3] - r[1]), root]
+    : largest === 1 ? [root, rest(r[1] + r[3]), rest(r[2] + r[6]), rest(r[7] - r[5])]
+    : largest === 2 ? [rest(r[1] + r[3]), root, rest(r[5] + r[7]), rest(r[2] - r[6])]
+    : [rest(r[2] + r[6]), rest(r[5] + r[7]), root, rest(r[3] - r[1])];
+  const size = Math.hypot(...q);
+  return q.map((one) => one / size) as [number, number, number, number];
+}

@@ -1,13 +1,12 @@
-import { type Factored, factor, factorIndefinite } from '../linear/factor.ts';
 import { type Vector, ZERO, cross, minus, plus, times } from '../vector.ts';
 import { type Carried, type Wrench, bondWrenches, carriedBy, reaction } from './forces.ts';
 import { type Frame, frameOf } from './Frame.ts';
-import { type FreeMotion, freeMotionText, freeMotions } from './freeMotion.ts';
-import { lessMass } from './mass.ts';
-import { type Mode, type Solvers, lowestModes } from './modes.ts';
+import { type FreeMotion, freeMotionText, namedMotions } from './freeMotion.ts';
+import { type Mode, lowestModes } from './modes.ts';
 import { Motion } from './Motion.ts';
 import type { NetworkLoad, NetworkModel } from './model.ts';
-import { extent, stiffnessMatrix } from './stiffness.ts';
+import { type Solvers, solversFor } from './solvers.ts';
+import { extent } from './stiffness.ts';
 
 /** A load case and how the network moves under it. */
 export interface Answered {
@@ -34,21 +33,9 @@ export class Network {
 
   constructor(model: NetworkModel) {
     this.frame = frameOf(model);
-    const { matrix, leastDiagonal } = stiffnessMatrix(this.frame);
-    const factored = factor(matrix, leastDiagonal);
-    this.freeMotions = freeMotions(this.frame, factored.freeMotions, extent(this.frame));
-    const solving = ({ solve }: Factored) => (unknowns: Float64Array) => {
-      const solved = Float64Array.from(unknowns);
-      solve(solved);
-      return solved;
-    };
-    this.solvers = {
-      solve: solving(factored),
-      shifted: (s) => {
-        const indefinite = factorIndefinite(lessMass(matrix, this.frame.grouping.groups, s), leastDiagonal);
-        return { solve: solving(indefinite), below: indefinite.negatives };
-      },
-    };
+    const { solvers, freeMotions } = solversFor(this.frame);
+    this.solvers = solvers;
+    this.freeMotions = namedMotions(this.frame, freeMotions, extent(this.frame));
   }
 
   get bodyNames(): readonly string[] {

@@ -1,10 +1,11 @@
 import { nearestName } from '../../../faults/nearestName.ts';
 import { NoAnswer } from '../../calculator.ts';
 import { type Tensor, type Vector, cross, length, minus, squared } from '../vector.ts';
-import {
-  STIFFNESS_KEYS, type NetworkBeam, type NetworkBody, type NetworkLoad, type NetworkModel, type NetworkSpring, type Stiffness,
-} from './model.ts';
+import { STIFFNESS_KEYS, type NetworkBeam, type NetworkBody, type NetworkModel, type NetworkSpring, type Stiffness } from './model.ts';
 
+/** Further out than this, or shorter, a place was written in another unit. */
+const FURTHEST_MM = 1e8;
+const SHORTEST_MM = 1e-3;
 /** A unit vector written with three digits is still one. */
 const AXES_WITHIN = 2e-3;
 
@@ -28,10 +29,6 @@ export function checkModel(model: NetworkModel): ReadonlyMap<string, number> {
   return indexOf;
 }
 
-export function checkLoads(loads: readonly NetworkLoad[], indexOf: ReadonlyMap<string, number>): void {
-  loads.forEach(({ body }, i) => needsBody(indexOf, body, `loads/${i}/body`));
-}
-
 export function needsBody(indexOf: ReadonlyMap<string, number>, name: string, path: string): number {
   const index = indexOf.get(name);
   if (index !== undefined) return index;
@@ -39,7 +36,13 @@ export function needsBody(indexOf: ReadonlyMap<string, number>, name: string, pa
   throw new NoAnswer(path, `There is no body named "${name}".${near === undefined ? '' : ` Did you mean "${near}"?`}`);
 }
 
+function checkPlace(place: Vector, path: string): void {
+  const k = place.findIndex((value) => Math.abs(value) > FURTHEST_MM);
+  if (k >= 0) throw new NoAnswer(`${path}/${k}`, `Found ${place[k]} mm; a rig ends within ${FURTHEST_MM} mm. Check the unit.`);
+}
+
 function checkBody(body: NetworkBody, path: string): void {
+  checkPlace(body.centreMm, `${path}/centreMm`);
   if (body.fixed !== true && body.massG === undefined) throw new NoAnswer(`${path}/massG`, `"${body.name}" has no mass. Give it; 0 is allowed.`);
   if (body.inertiaKgM2 !== undefined) checkInertia(body.inertiaKgM2, `${path}/inertiaKgM2`);
 }
@@ -65,7 +68,8 @@ function determinant([a, b, c]: Tensor): number {
   return a[0] * x + a[1] * y + a[2] * z;
 }
 
-function checkSpring({ stiffness, axes }: NetworkSpring, path: string): void {
+function checkSpring({ stiffness, axes, atMm }: NetworkSpring, path: string): void {
+  checkPlace(atMm, `${path}/atMm`);
   const infinite = STIFFNESS_KEYS.filter((key) => stiffness[key] === Infinity);
   if (infinite.length > 0 && infinite.length < STIFFNESS_KEYS.length) {
     throw new NoAnswer(
@@ -86,8 +90,10 @@ export function exactAxes(spring: NetworkSpring): NetworkSpring {
 }
 
 function checkBeam(beam: NetworkBeam, path: string): void {
+  checkPlace(beam.fromMm, `${path}/fromMm`);
+  checkPlace(beam.toMm, `${path}/toMm`);
   const span = minus(beam.toMm, beam.fromMm);
-  if (!(length(span) > 0)) throw new NoAnswer(`${path}/toMm`, 'The beam begins where it ends. Give two places apart.');
+  if (!(length(span) >= SHORTEST_MM)) throw new NoAnswer(`${path}/toMm`, 'The beam begins where it ends. Give two places apart.');
   if (beam.localY === undefined && beam.iyMm4 !== beam.izMm4) {
     throw new NoAnswer(
       `${path}/localY`, 'This is missing, and the beam bends more easily one way than the other. Give the direction of its local y.',

@@ -15,7 +15,7 @@ export interface FreeMotion {
 const STILL = 1e-6;
 
 /** Puts names to the vectors that met no resistance, one finding for each set of bodies. */
-export function freeMotions(frame: Frame, vectors: readonly Float64Array[], size: number): FreeMotion[] {
+export function namedMotions(frame: Frame, vectors: readonly Float64Array[], size: number): FreeMotion[] {
   const bySet = new Map<string, { bodies: number[]; motions: Motion[] }>();
   for (const vector of vectors) {
     const motion = new Motion(frame, vector);

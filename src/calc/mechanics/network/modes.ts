@@ -1,8 +1,10 @@
+import { NoAnswer } from '../../calculator.ts';
 import { largestEigen } from '../linear/largestEigen.ts';
 import { endMotion } from './ends.ts';
 import type { Frame } from './Frame.ts';
 import { massFactor } from './mass.ts';
 import { Motion } from './Motion.ts';
+import type { Solvers } from './solvers.ts';
 
 /** One way a network swings by itself. */
 export interface Mode {
@@ -18,29 +20,28 @@ export interface Mode {
   readonly beamShares: Float64Array;
 }
 
-/** What the modes are found with: K⁻¹, and (K − s·M)⁻¹ for any s with the number of modes whose ω² is less. Each gives a new vector. */
-export interface Solvers {
-  readonly solve: (unknowns: Float64Array) => Float64Array;
-  readonly shifted: (s: number) => { readonly solve: (unknowns: Float64Array) => Float64Array; readonly below: number };
-}
-
 /**
- * The lowest modes: the largest eigenvalues 1/ω² of Lᵀ·K⁻¹·L, M = L·Lᵀ. Directions without mass have no row in it, which
+ * The lowest modes: the largest eigenvalues 1/(ω² + lift) of Lᵀ·(K + lift·M)⁻¹·L, M = L·Lᵀ; the lift is 0 for what stands on the ground. Directions without mass have no row in it, which
  * condenses them exactly; a network with fewer massive directions than asked for has fewer modes.
  */
-export function lowestModes(frame: Frame, { solve, shifted }: Solvers, count: number): Mode[] {
+export function lowestModes(frame: Frame, { solve, shifted, lift }: Solvers, count: number): Mode[] {
   const mass = massFactor(frame.grouping.groups);
   const through = (inverse: (unknowns: Float64Array) => Float64Array) => (x: Float64Array) => mass.gather(inverse(mass.spread(x)));
+  const apply = through(solve);
   const shiftedThrough = (s: number) => {
     const { solve: inverse, below } = shifted(s);
     return { apply: through(inverse), beyond: below };
   };
-  const { values, vectors } = largestEigen({ size: mass.columns, apply: through(solve), shifted: shiftedThrough }, count);
+  if (!apply(new Float64Array(mass.columns).fill(1)).every(Number.isFinite)) {
+    throw new NoAnswer('', 'These masses and stiffnesses are too far apart to compute frequencies. Check their units.');
+  }
+  const { values, vectors } = largestEigen({ size: mass.columns, apply, shifted: shiftedThrough }, count);
   return values.flatMap((value, k) => {
     // Too stiff to be told from rounding beside the softest.
     if (!(value > Number.EPSILON * values[0]!)) return [];
     const unknowns = solve(mass.spread(vectors[k]!)).map((one) => one / value);
-    return [{ frequencyHz: 1 / (2 * Math.PI * Math.sqrt(value)), shape: new Motion(frame, unknowns), ...energyShares(frame, unknowns) }];
+    const frequencyHz = Math.sqrt(Math.max(0, 1 / value - lift)) / (2 * Math.PI);
+    return [{ frequencyHz, shape: new Motion(frame, unknowns), ...energyShares(frame, unknowns) }];
   });
 }
 

@@ -6,7 +6,7 @@ import { thinLensBreathing } from '../../../calc/optics/thinLensBreathing.ts';
 import { picture } from '../../../standards/assumptions/picture.ts';
 import { judgeRatio } from '../../judge.ts';
 import type { Asking } from '../../Asking.ts';
-import { nameAt } from '../../nameAt.ts';
+import { shotName } from '../../nameAt.ts';
 import { NotEntered } from '../../NotEntered.ts';
 import { focuserToSensor } from '../../quantities/alongAxis.ts';
 import { closeUpInUse, ownMark } from '../../quantities/closeUpInUse.ts';
@@ -40,7 +40,7 @@ export const breathing = question({
     const isRack = asking.ledger.at(`shots/${subject.shot}/motion`) === 'rack';
     const disturbs = asking.assume(isRack ? picture.breathingRack : picture.breathingFollow).value;
     const tighter = change < 0 ? 'tightens' : 'widens';
-    const shot = nameAt(asking.ledger, 'shots', subject.shot);
+    const shot = shotName(asking.ledger, subject.shot);
     return judgeRatio({
       needs: { amount: { value: Math.abs(change), unit: 'share' }, from, word: 'changes by' },
       has: { amount: { value: disturbs, unit: 'share' }, from: `change that disturbs ${isRack ? 'in a rack' : 'while focus follows'} (assumed)`, word: 'disturbs at' },

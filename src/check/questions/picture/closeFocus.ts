@@ -5,7 +5,7 @@ import type { Mend, Side, Step } from '../../answer.ts';
 import type { Asking } from '../../Asking.ts';
 import { judgeReach } from '../../judge.ts';
 import { NotEntered } from '../../NotEntered.ts';
-import { nameAt } from '../../nameAt.ts';
+import { shotName } from '../../nameAt.ts';
 import { origin } from '../../origin.ts';
 import { outermost } from '../../quantities/alongAxis.ts';
 import { closeUpToSensor } from '../../quantities/closeUpInUse.ts';
@@ -31,7 +31,7 @@ export const closeFocus = question({
     const reach = focusReach(asking, subject);
     const use = reachUse(asked, reach);
     const farWorse = asked.farMm / reach.farMm > reach.nearMm / asked.nearMm;
-    const shot = nameAt(asking.ledger, 'shots', subject.shot);
+    const shot = shotName(asking.ledger, subject.shot);
     const on = reach.closeUp === undefined ? reach.ring.name : `${reach.ring.name} with ${reach.closeUp.name}`;
     return judgeReach({
       use,

@@ -6,7 +6,7 @@ import { printNumber } from '../../../units/print.ts';
 import type { Judgement, Side, Step } from '../../answer.ts';
 import type { Asking } from '../../Asking.ts';
 import { judgeRatio, judgeYes } from '../../judge.ts';
-import { nameAt } from '../../nameAt.ts';
+import { shotName } from '../../nameAt.ts';
 import { type Depth, type Focusing, blurAt, depthOf, focusing, middleFocus } from '../../quantities/depthAt.ts';
 import { outOfReach } from '../../quantities/focusReach.ts';
 import { shotDistances } from '../../quantities/shotDistances.ts';
@@ -35,9 +35,9 @@ export const depth = question({
 
 function ofPulled(asking: Asking, subject: ShotSubject, how: Focusing): Judgement {
   const { nearMm } = shotDistances(asking, subject.shot);
+  const shot = shotName(asking.ledger, subject.shot);
   const held = depthOf(how, nearMm);
-  if (nearMm === Infinity || held.farMm === Infinity) return endless(how, nearMm, held);
-  const shot = nameAt(asking.ledger, 'shots', subject.shot);
+  if (nearMm === Infinity || held.farMm === Infinity) return endless(shot, how, nearMm, held);
   const steps = limits(how, nearMm, held);
   const asked = depthAsked(asking, subject.shot);
   const wanted = asked ?? asking.assume(picture.faceDepthMm).value;
@@ -45,7 +45,7 @@ function ofPulled(asking: Asking, subject: ShotSubject, how: Focusing): Judgemen
   const needs: Side = { amount: { value: wanted, unit: 'mm' }, from: asked === undefined ? 'both eyes of a face half turned (assumed)' : 'depth that the shot asks' };
   const has: Side = { amount: { value: held.totalMm, unit: 'mm' }, from: `depth at the nearest, f/${printNumber(how.fNumber)}` };
   if (asked === undefined) {
-    const says = { holds: `${shot} has depth for a face at its nearest.`, tight: `${shot} has less depth at its nearest than both eyes of a half-turned face take.`, fails: '' };
+    const says = { holds: `At its nearest, ${shot} has depth for a face.`, tight: `At its nearest, ${shot} has too little depth for both eyes of a half-turned face.`, fails: '' };
     return judgeYes({ yes: true, caution: held.totalMm < wanted, says, needs, has, steps, mends: held.totalMm < wanted ? mends : [] });
   }
   return judgeRatio({ needs, has, says: { holds: `${shot} has the depth it asks.`, tight: `${shot} has only just the depth it asks.`, fails: `${shot} has less depth than it asks.` }, steps, mends });
@@ -65,7 +65,7 @@ function ofUnpulled(asking: Asking, subject: ShotSubject, how: Focusing): Judgem
   const softest = (fNumber: number) => Math.max(...[nearMm, farMm].map((subjectMm) => blurAt({ ...how, fNumber }, { focusMm, subjectMm })));
   const wanted = softest(how.fNumber);
   const held = depthOf(how, focusMm);
-  const shot = nameAt(asking.ledger, 'shots', subject.shot);
+  const shot = shotName(asking.ledger, subject.shot);
   return judgeRatio({
     needs: { amount: { value: wanted, unit: 'mm' }, from: 'at both ends of the range, focus left half way in dioptres', word: 'blur' },
     has: { amount: { value: how.circleOfConfusionMm, unit: 'mm' }, from: 'that counts as sharp', word: 'allowed' },
@@ -76,8 +76,8 @@ function ofUnpulled(asking: Asking, subject: ShotSubject, how: Focusing): Judgem
 }
 
 /** Sharp to infinity: there is no amount to show. */
-function endless(how: Focusing, atMm: number, held: Depth): Judgement {
-  const says = 'From the near limit on it is sharp to infinity.';
+function endless(shot: string, how: Focusing, atMm: number, held: Depth): Judgement {
+  const says = `${shot} is sharp from its near limit to infinity.`;
   return judgeYes({ yes: true, says: { holds: says, fails: says }, steps: limits(how, atMm, held) });
 }
 

@@ -31,7 +31,7 @@ test('the worst stage speaks, and how much nearer it must come is right', () => 
     tray: { aheadOfFrontMm: 10, widthMm: 120, heightMm: 100, holds: 'filter' },
     hood: { aheadOfFrontMm: 80, widthMm: 106, heightMm: 90 },
   }));
-  expect(answer).toMatchObject({ verdict: 'fails', says: expect.stringMatching(/opening of Box is in the picture .* at the sides/) as string });
+  expect(answer).toMatchObject({ verdict: 'fails', says: expect.stringMatching(/Opening of Box is in the picture .* at the sides/) as string });
   expect(answer.mends?.[0]?.says).toMatch(/20\s*mm nearer/);
 });
 

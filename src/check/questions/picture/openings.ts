@@ -77,7 +77,7 @@ function judgeBox(asking: Asking, subject: SetupGlass, opening: Opening & { shap
   return judgeRatio({
     needs: { amount: { value: across ? need.widthMm : need.heightMm, unit: 'mm' }, from: `${across ? 'wide' : 'high'}, clear for ${lens}` },
     has: { amount: { value: across ? best.widthMm : best.heightMm, unit: 'mm' }, from: `${across ? 'wide' : 'high'}, ${what}` },
-    says: { holds: `${what} stays out of the picture of ${lens}.`, tight: `${what} only just stays out of the picture of ${lens}.`, fails: `${what} is in the picture of ${lens}, ${across ? 'at the sides' : 'at top and bottom'}.` },
+    says: { holds: `${capital(what)} stays out of the picture of ${lens}.`, tight: `${capital(what)} only just stays out of the picture of ${lens}.`, fails: `${capital(what)} is in the picture of ${lens}, ${across ? 'at the sides' : 'at top and bottom'}.` },
     steps: [...stepsOf(pupils, aheadMm, angles), { says: 'clear height needed', amount: { value: need.heightMm, unit: 'mm' } }, { says: 'clear width needed', amount: { value: need.widthMm, unit: 'mm' } }],
     mends: need.widthMm > best.widthMm || need.heightMm > best.heightMm ? nearer(pupils, aheadMm, angles, best) : [],
   });
@@ -115,3 +115,5 @@ function stepsOf({ horizontal, vertical, front }: EntrancePupils, aheadMm: numbe
     { says: `pupil up and down: ${mm(vertical.behindFrontMm)} behind it, ${mm(vertical.diameterMm)} high; half angle ${printNumber(verticalHalfAngleDeg)}°` },
   ];
 }
+
+const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);

@@ -3,7 +3,7 @@ import { printAmount, printNumber } from '../../../units/print.ts';
 import type { Judgement, Mend } from '../../answer.ts';
 import type { Asking } from '../../Asking.ts';
 import { judgeRatio, judgeYes } from '../../judge.ts';
-import { nameAt } from '../../nameAt.ts';
+import { shotName } from '../../nameAt.ts';
 import { outOfReach } from '../../quantities/focusReach.ts';
 import { shotDistances } from '../../quantities/shotDistances.ts';
 import { type SqueezeThere, seesParallelLight, squeezeMarks, squeezeThere } from '../../quantities/squeezeAtDistance.ts';
@@ -46,7 +46,7 @@ function steady(asking: Asking, { setup, glass }: ShotSubject, name: string): Ju
 function judge(asking: Asking, { shot }: ShotSubject, nominal: number, { near, far }: { near: SqueezeThere; far: SqueezeThere }): Judgement {
   const seen = asking.assume(picture.stretchSeen).value;
   const worst = Math.max(Math.abs(near.stretch - 1), Math.abs(far.stretch - 1));
-  const name = nameAt(asking.ledger, 'shots', shot);
+  const name = shotName(asking.ledger, shot);
   const broad = near.stretch > 1;
   return judgeRatio({
     needs: { amount: { value: worst, unit: 'share' }, from: `stretch when widened by ${printNumber(nominal)}`, word: 'stretched by' },

@@ -6,7 +6,7 @@ import { printAmount, printNumber } from '../../../units/print.ts';
 import type { Judgement } from '../../answer.ts';
 import type { Asking } from '../../Asking.ts';
 import { judgeRatio, judgeYes } from '../../judge.ts';
-import { nameAt } from '../../nameAt.ts';
+import { shotName } from '../../nameAt.ts';
 import { shotsWith } from '../../quantities/lightThrough.ts';
 import { ringTurn } from '../../quantities/ringTurn.ts';
 import { question } from '../../question.ts';
@@ -67,7 +67,7 @@ function askPolariser(asking: Asking, subject: SetupGlass, front: SetupPiece, po
   const shots = shotsWith(asking, subject).map((shot) => ({ shot, turnDeg: turns * ringTurn(asking, { ...subject, shot }) }));
   const worst = shots.toSorted((a, b) => b.turnDeg - a.turnDeg)[0] ?? { shot: undefined, turnDeg: turns };
   const { leakShare } = polariserTurn({ turnDeg: Math.min(90, worst.turnDeg) });
-  const where = worst.shot === undefined ? 'over the whole focus' : `over ${nameAt(asking.ledger, 'shots', worst.shot)}`;
+  const where = worst.shot === undefined ? 'over the whole focus' : `over ${shotName(asking.ledger, worst.shot)}`;
   return judgeRatio({
     needs: { amount: { value: leakShare, unit: 'share' }, from: `of a killed reflection is back ${where}`, word: 'back' },
     has: { amount: { value: asking.assume(picture.reflectionBack).value, unit: 'share' }, from: 'that may come back (assumed)', word: 'allowed' },

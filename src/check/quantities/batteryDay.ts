@@ -56,14 +56,14 @@ function setupsOfDay(ledger: Ledger, day: string): SetupGlass[] {
   return [...new Map(found.map((one) => [`${one.setup}|${one.glass}`, one])).values()];
 }
 
-/** With the chargers of the kit where `charging`, and without them otherwise. */
-export function batteryDay(asking: Asking, day: string, path: string, charging: boolean): BatteryDay | undefined {
-  return asking.ledger.cell(`battery day|${day}|${path}|${charging}`, () => {
+/** With the chargers of the kit where `charging`, and without them otherwise; with so many packs `more` than there are. */
+export function batteryDay(asking: Asking, day: string, path: string, charging: boolean, more = 0): BatteryDay | undefined {
+  return asking.ledger.cell(`battery day|${day}|${path}|${charging}|${more}`, () => {
     const pack = kitPacks(asking.ledger).find(({ part }) => part.path === path);
     if (pack === undefined) return undefined;
     const places = placesOf(asking, day, path);
     const wants = places.map(({ stretches }) => stretches.reduce((sum, one) => sum + one.hours * one.loadW, 0));
-    const count = countOf(pack.part);
+    const count = countOf(pack.part) + more;
     const stock = allotted(count, wants);
     const { bays, hours } = chargersFor(asking.ledger, pack);
     const chargers = charging ? allotted(bays, wants) : wants.map(() => 0);

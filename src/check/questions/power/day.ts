@@ -57,6 +57,11 @@ function timeline(ledger: Ledger, events: readonly BatteryEvent[]): { says: stri
   return events.length > MOST_SHOWN ? [...shown, { says: `and ${events.length - MOST_SHOWN} more` }] : shown;
 }
 
+/** Beyond this it is another kind of pack that is wanted. */
+const MOST_MORE = 8;
+
+const useOf = ({ hoursWanted, hoursDark: dark, hoursLeft }: BatteryDay): number => hoursWanted / Math.max(1e-9, hoursWanted - dark + hoursLeft);
+
 /** Chargers where the day has none running, and how many packs more would do. */
 function mends(asking: Asking, dayId: string, found: BatteryDay, mains: boolean): Mend[] {
   const cures: Mend[] = [];
@@ -64,14 +69,14 @@ function mends(asking: Asking, dayId: string, found: BatteryDay, mains: boolean)
   if (!mains && bays > 0) {
     const charged = batteryDay(asking, dayId, found.pack.part.path, true);
     if (charged !== undefined && charged.hoursDark < found.hoursDark) {
-      const use = charged.hoursWanted / Math.max(1e-9, charged.hoursWanted - charged.hoursDark + charged.hoursLeft);
-      cures.push({ says: 'mains for the chargers all day', edit: { says: 'the day has mains', patches: [{ op: 'add', path: `days/${dayId}/mains`, value: true }] }, use, costs: 'somebody minds them; not below 0 °C' });
+      cures.push({ says: 'mains for the chargers all day', edit: { says: 'the day has mains', patches: [{ op: 'add', path: `days/${dayId}/mains`, value: true }] }, use: useOf(charged), costs: 'somebody minds them; not below 0 °C' });
     }
   }
-  const hoursEach = (found.hoursWanted - found.hoursDark + found.hoursLeft) / found.count;
-  if (hoursEach > 0.01) {
-    const more = Math.ceil(found.hoursDark / hoursEach);
-    cures.push({ says: `${more} more of ${found.pack.part.name}`, use: found.hoursWanted / (found.hoursWanted - found.hoursDark + more * hoursEach) });
+  for (let more = 1; more <= MOST_MORE; more += 1) {
+    const tried = batteryDay(asking, dayId, found.pack.part.path, mains, more);
+    if (tried === undefined || tried.hoursDark > 0) continue;
+    cures.push({ says: `${more} more of ${found.pack.part.name}`, use: useOf(tried) });
+    break;
   }
   return cures;
 }

@@ -105,7 +105,7 @@ function thicker(asking: Asking, { whole, supply, at }: Early, wished: number): 
     const better = { ...supply, nodes: supply.nodes.map((one, place) => (place === at ? { ...one, loop } : one)) };
     const share = usableShare(asking, whole, better, at);
     return share > now + 0.02 ? [{ says: `${cable.name} instead: ${printAmount({ value: share, unit: 'share' })} usable`, edit: cableEdit(line, cable), use: (1 - share) / (1 - wished) }] : [];
-  }).slice(0, 2);
+  }).toSorted((a, b) => (a.use ?? 0) - (b.use ?? 0)).slice(0, 2);
 }
 
 const fedPieces = (ledger: Ledger, { setup, glass }: SetupGlass) =>

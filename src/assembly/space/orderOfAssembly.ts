@@ -62,7 +62,7 @@ function fixings(model: RigModel, ref: string, there: ReadonlySet<string>): Mode
 
 /** Finds the piece that stands where the key of a joint's screw has to go, among those that are there. */
 function keyBlocker(ledger: Ledger, setup: string, glass: string, places: ReadonlyMap<string, Transform>): (joint: ModelJoint, there: ReadonlySet<string>) => string | undefined {
-  const solids = worldSolids(ledger, setup, glass).map((solid) => ({ ref: solid.piece.ref, parts: convexParts(solid, -0.5) }));
+  const solids = worldSolids(ledger, setup, glass).map((solid) => ({ ref: solid.piece.ref, build: solid.piece.build, parts: convexParts(solid, -0.5) }));
   return ({ joint, frameA, frameB }, there) => {
     const screw = [{ end: joint.a, frame: frameA }, { end: joint.b, frame: frameB }].find(({ end }) => SCREWED.has(end.point.kind) && end.point.sex === 'male' && end.point.tool !== 'hand');
     if (screw === undefined || joint.mesh) return undefined;
@@ -71,7 +71,7 @@ function keyBlocker(ledger: Ledger, setup: string, glass: string, places: Readon
     const away = scale(rotate(stand.r, [screw.frame.r[2], screw.frame.r[5], screw.frame.r[8]]), -1);
     const thickness = throughPart(solids.filter(({ ref }) => ref === screw.end.ref).flatMap(({ parts }) => parts), head, away);
     const key = rod(add(head, scale(away, thickness + 1)), away);
-    return solids.find(({ ref, parts }) => there.has(ref) && ref !== joint.a.ref && ref !== joint.b.ref && parts.some((corners) => convexOverlap(corners, key)))?.ref;
+    return solids.find(({ ref, build, parts }) => build === joint.build && there.has(ref) && ref !== joint.a.ref && ref !== joint.b.ref && parts.some((corners) => convexOverlap(corners, key)))?.ref;
   };
 }
 

@@ -1,3 +1,4 @@
+import { rigJoints } from '../../../assembly/placing/rigJoints.ts';
 import { placeSetup } from '../../../assembly/placing/placeSetup.ts';
 import type { ModelJoint } from '../../../assembly/placing/rigModel.ts';
 import { IDENTITY, type Vector, apply } from '../../../assembly/placing/Transform.ts';
@@ -14,7 +15,7 @@ export const fingerRoom = question({
   asks: 'Is there room for fingers at what a lens change opens?',
   kind: 'immediate',
   explains:
-    'Every joint that a swap opens or resets (those of the glass, and those whose setting differs from lens to lens) is a knob, lever or screw that somebody turns, cold and in a hurry. Measured is the largest cube round the joint that no third piece stands in. Asked only where there is more than one lens to change.',
+    'Every joint that a swap opens or resets (those of the glass, and those whose setting differs from lens to lens) is a knob, lever or screw that somebody turns, cold and in a hurry. Measured is the side of the largest cube round the joint that nothing stands in but the two pieces and what is fixed to them. Asked only where there is more than one lens to change.',
   sources: ['common practice; breadth of a gloved finger from memory'],
   subjects: (ledger) =>
     eachGlass(ledger).flatMap(({ setup, glass }) => (glassesOf(ledger, setup).length < 2 ? [] : openedBySwap(ledger, setup, glass).map(({ joint }) => ({ setup, glass, joint: joint.path })))),
@@ -24,13 +25,14 @@ export const fingerRoom = question({
     const { joint, frameB } = opened;
     const { places } = placeSetup(asking.ledger, setup, glass);
     const centre = apply(places.get(joint.b.ref) ?? IDENTITY, frameB.t);
-    const others = worldSolids(asking.ledger, setup, glass).filter(({ piece, coarse }) => !coarse && piece.build === joint.build && piece.ref !== joint.a.ref && piece.ref !== joint.b.ref);
+    const near = neighboursOf(asking.ledger, setup, glass, [joint.a.ref, joint.b.ref]);
+    const others = worldSolids(asking.ledger, setup, glass).filter(({ piece, coarse }) => !coarse && piece.build === joint.build && !near.has(piece.ref));
     const bodies = others.map((solid) => ({ name: solid.piece.name, parts: convexParts(solid) }));
     const { roomMm, by } = freeRoom(centre, bodies);
     const wanted = asking.assume(space.fingerRoomMm);
     return judgeRatio({
       needs: { amount: { value: wanted.value, unit: 'mm' }, from: 'a gloved finger (assumed)' },
-      has: { amount: { value: roomMm, unit: 'mm' }, from: by === undefined ? 'nothing near' : `to ${by}` },
+      has: { amount: { value: 2 * roomMm, unit: 'mm' }, from: by === undefined ? 'nothing near' : `to ${by}` },
       says: {
         holds: `There is room at ${joint.b.piece.name} on ${joint.a.piece.name}.`,
         tight: `${by ?? 'Something'} is close to where ${joint.b.piece.name} comes off ${joint.a.piece.name}.`,
@@ -41,8 +43,14 @@ export const fingerRoom = question({
 });
 
 function openedBySwap(ledger: Ledger, setup: string, glass: string): ModelJoint[] {
-  const { tree, loops, meshes } = placeSetup(ledger, setup, glass).model;
-  return [...tree, ...loops, ...meshes].filter(({ joint, variables }) => joint.path.startsWith('glasses/') || variables.some(({ scope }) => scope === 'perLens') || Object.values(joint.settings).some((setting) => typeof setting === 'object' && 'pinned' in setting));
+  const { tree, loops } = placeSetup(ledger, setup, glass).model;
+  return [...tree, ...loops].filter(({ joint }) => joint.a.point.kind !== 'surface' && joint.b.point.kind !== 'surface').filter(({ joint, variables }) => joint.path.startsWith('glasses/') || variables.some(({ scope }) => scope === 'perLens') || Object.values(joint.settings).some((setting) => typeof setting === 'object' && 'pinned' in setting));
+}
+
+/** The pieces of a joint and all that is fixed to either. */
+function neighboursOf(ledger: Ledger, setup: string, glass: string, refs: readonly string[]): ReadonlySet<string> {
+  const { joints } = rigJoints(ledger, setup, glass);
+  return new Set([...refs, ...joints.filter(({ a, b }) => refs.includes(a.ref) || refs.includes(b.ref)).flatMap(({ a, b }) => [a.ref, b.ref])]);
 }
 
 const MOST_ROOM_MM = 60;

@@ -1,4 +1,5 @@
 import { opticalPath } from '../../assembly/opticalPath.ts';
+import type { SetupPiece } from '../../assembly/setupPieces.ts';
 import { type AdapterCorner, adapterCorner } from '../../calc/optics/adapterCorner.ts';
 import type { Asking } from '../Asking.ts';
 import type { SetupGlass } from '../subjects.ts';
@@ -24,34 +25,48 @@ export interface CornerLight {
   readonly fNumber: number;
 }
 
-/** Light for a frame corner through the block of a glass and a focuser ahead of it; `undefined` where there is no block. */
-export function cornerLight(
-  asking: Asking,
-  subject: SetupGlass,
-  { fNumber, mode, area = 'frame', focalLengthMm }: { fNumber: number; mode?: string | undefined; area?: 'frame' | 'guarded'; /** Of another taking lens, its pupil as deep. */ focalLengthMm?: number },
-): CornerLight | undefined {
-  const { block, focuser, ...path } = piecesOf(asking, subject);
-  if (block === undefined) return undefined;
-  const own = blockOnLens(asking, subject, lensOf(path, subject.glass), block);
-  const on = focalLengthMm === undefined ? own : { ...own, focalLengthMm };
-  const { rear, front } = asking.figures(block.part, { rear: 'block/rearClearMm', front: 'block/frontClearMm' });
-  const focuserClear = focuser?.part.figure('focuser/clearMm') ?? focuser?.part.figure('front/clearMm');
-  const { sensorWidthMm, sensorHeightMm } = deliveryFrame(asking, subject, mode)[area];
-  const corner = adapterCorner({
-    squeeze: on.squeeze, elementSpacingMm: on.elementSpacingMm, rearToPupilMm: on.rearToPupilMm, focalLengthMm: on.focalLengthMm,
-    fNumber, sensorWidthMm, sensorHeightMm, rearClearMm: rear.value, frontClearMm: front.value,
-    ...(focuser === undefined || focuserClear === undefined
-      ? { focuserAheadMm: 0, focuserClearMm: front.value }
-      : { focuserAheadMm: recessOf(asking, block, on) + asking.figure(focuser.part, 'lengthMm').value, focuserClearMm: focuserClear.value }),
-  });
-  const rims = [rim(`rear glass of ${block.name}`, rear.value, corner, 'rear'), rim(`front glass of ${block.name}`, front.value, corner, 'front')];
-  if (focuser !== undefined && focuserClear !== undefined) rims.push(rim(`front of ${focuser.name}`, focuserClear.value, corner, 'focuser'));
-  return { share: corner.share, rims, beamDiameterMm: on.focalLengthMm / fNumber, fNumber };
+/** The glass in front of the taking lens as `optics.adapterCorner` wants it, for any stop and any part of the frame. */
+export interface AdapterGlass extends Omit<Parameters<typeof adapterCorner>[0], 'fNumber' | 'sensorWidthMm' | 'sensorHeightMm'> {
+  readonly block: SetupPiece;
+  /** Where its rim counts too. */
+  readonly focuser: SetupPiece | undefined;
 }
 
-function piecesOf(asking: Asking, { setup, glass }: SetupGlass) {
-  const path = opticalPath(asking.ledger, setup, glass);
-  return { lens: path.lens, block: path.block, focuser: path.focuser };
+/** Block and focuser on the taking lens of a glass; `undefined` where there is no block. */
+export function adapterGlass(asking: Asking, subject: SetupGlass): AdapterGlass | undefined {
+  const path = opticalPath(asking.ledger, subject.setup, subject.glass);
+  const { block, focuser } = path;
+  if (block === undefined) return undefined;
+  const { gap, squeeze, elementSpacingMm, rearToPupilMm, focalLengthMm } = blockOnLens(asking, subject, lensOf(path, subject.glass), block);
+  const { rear, front } = asking.figures(block.part, { rear: 'block/rearClearMm', front: 'block/frontClearMm' });
+  const thin = { squeeze, elementSpacingMm, rearToPupilMm, focalLengthMm, rearClearMm: rear.value, frontClearMm: front.value, block };
+  const clear = focuser?.part.figure('focuser/clearMm') ?? focuser?.part.figure('front/clearMm');
+  if (focuser === undefined || clear === undefined) return { ...thin, focuser: undefined, focuserAheadMm: 0, focuserClearMm: front.value };
+  const focuserAheadMm = recessOf(asking, block, { elementSpacingMm, gap }) + asking.figure(focuser.part, 'lengthMm').value;
+  return { ...thin, focuser, focuserAheadMm, focuserClearMm: clear.value };
+}
+
+interface CornerAt {
+  readonly fNumber: number;
+  readonly mode?: string | undefined;
+  readonly area?: 'frame' | 'guarded';
+  /** Of another taking lens, its pupil as deep. */
+  readonly focalLengthMm?: number;
+}
+
+/** Light for a frame corner through the block of a glass and a focuser ahead of it; `undefined` where there is no block. */
+export function cornerLight(asking: Asking, subject: SetupGlass, { fNumber, mode, area = 'frame', focalLengthMm }: CornerAt): CornerLight | undefined {
+  const own = adapterGlass(asking, subject);
+  if (own === undefined) return undefined;
+  const glass = { ...own, focalLengthMm: focalLengthMm ?? own.focalLengthMm };
+  const { sensorWidthMm, sensorHeightMm } = deliveryFrame(asking, subject, mode)[area];
+  const corner = adapterCorner({ ...glass, fNumber, sensorWidthMm, sensorHeightMm });
+  const rims = [
+    rim(`rear glass of ${glass.block.name}`, glass.rearClearMm, corner, 'rear'),
+    rim(`front glass of ${glass.block.name}`, glass.frontClearMm, corner, 'front'),
+    ...(glass.focuser === undefined ? [] : [rim(`front of ${glass.focuser.name}`, glass.focuserClearMm, corner, 'focuser')]),
+  ];
+  return { share: corner.share, rims, beamDiameterMm: glass.focalLengthMm / fNumber, fNumber };
 }
 
 const rim = (name: string, clearMm: number, corner: AdapterCorner, which: 'rear' | 'front' | 'focuser'): Rim => ({ name, clearMm, offsetMm: corner[`${which}OffsetMm`], share: corner[`${which}Share`] });

@@ -1,8 +1,8 @@
 import { opticalPath } from '../../assembly/opticalPath.ts';
-import { blockVignette } from '../../calc/optics/blockVignette.ts';
+import { adapterCorner } from '../../calc/optics/adapterCorner.ts';
 import { Asking } from '../../check/Asking.ts';
+import { adapterGlass } from '../../check/quantities/cornerLight.ts';
 import { type CanvasRect, deliveredPicture, deliveryFrame } from '../../check/quantities/deliveryFrame.ts';
-import { blockOnLens } from '../../check/quantities/entrancePupils.ts';
 import { widestInUse } from '../../check/quantities/lightThrough.ts';
 import type { SetupGlass } from '../../check/subjects.ts';
 import type { Ledger } from '../../shoot/ledger/Ledger.ts';
@@ -31,12 +31,12 @@ export interface FrameView {
   /** The circle the lens covers, where it is entered. */
   readonly imageCircleMm: number | undefined;
   readonly lensName: string | undefined;
-  /** What a block lets pass over the recorded area, where there is one and its figures are entered; else why not. */
+  /** What block and focuser let pass over the recorded area, where there is one and its figures are entered; else why not. */
   readonly light: BlockLight | undefined;
   readonly noLight: string | undefined;
 }
 
-/** Share of the light that passes the block, at least, over a quarter of the recorded area: from the middle out, row by row upwards. */
+/** Share of the light that passes block and focuser over a quarter of the recorded area: from the middle out, row by row upwards. */
 export interface BlockLight {
   readonly columns: number;
   readonly rows: number;
@@ -63,15 +63,12 @@ const ROWS = 20;
 
 /** At the widest stop the glass is used at in this setup. */
 function blockLight(asking: Asking, subject: SetupGlass, sensorWidthMm: number, sensorHeightMm: number): BlockLight | undefined {
-  const { lens, block } = opticalPath(asking.ledger, subject.setup, subject.glass);
-  if (lens === undefined || block === undefined) return undefined;
-  const on = blockOnLens(asking, subject, lens, block);
-  const { rear, front } = asking.figures(block.part, { rear: 'block/rearClearMm', front: 'block/frontClearMm' });
+  const glass = adapterGlass(asking, subject);
+  if (glass === undefined) return undefined;
   const { fNumber } = widestInUse(asking, subject);
-  const through = { squeeze: on.squeeze, elementSpacingMm: on.elementSpacingMm, rearToPupilMm: on.rearToPupilMm, focalLengthMm: on.focalLengthMm, fNumber, rearClearMm: rear.value, frontClearMm: front.value };
   const shares = Array.from({ length: COLUMNS * ROWS }, (_, at) => {
     const [across, up] = [((at % COLUMNS) + 0.5) / COLUMNS, (Math.floor(at / COLUMNS) + 0.5) / ROWS];
-    return blockVignette({ ...through, sensorWidthMm: sensorWidthMm * across, sensorHeightMm: sensorHeightMm * up }).leastShare;
+    return adapterCorner({ ...glass, fNumber, sensorWidthMm: sensorWidthMm * across, sensorHeightMm: sensorHeightMm * up }).share;
   });
   return { columns: COLUMNS, rows: ROWS, shares, fNumber };
 }

@@ -34,7 +34,7 @@ function Found({ frame }: { readonly frame: Frame }) {
     ['as seen', px(frame.shownWidthPx, frame.frame.heightPx), `${printNumber(frame.usedFraction * 100)} % of what is recorded`],
     ['delivered', px(frame.deliveredWidthPx, frame.deliveredLines), `${printNumber(frame.aspect)} to 1`],
     ['circle', frame.imageCircleMm === undefined ? '–' : mm(frame.imageCircleMm), frame.imageCircleMm === undefined ? 'not entered yet' : `of ${frame.lensName ?? 'the lens'}; diagonal ${mm(Math.hypot(frame.sensorWidthMm, frame.sensorHeightMm))}`],
-    ...(frame.light === undefined && frame.noLight === undefined ? [] : [['corner', frame.light === undefined ? '–' : `${printNumber((frame.light.shares.at(-1) ?? 1) * 100, 2)} %`, frame.light === undefined ? (frame.noLight ?? '') : `of the light passes the block at least, in the far corner, at f/${printNumber(frame.light.fNumber)}`] as const]),
+    ...(frame.light === undefined && frame.noLight === undefined ? [] : [['corner', frame.light === undefined ? '–' : `${printNumber((frame.light.shares.at(-1) ?? 1) * 100, 2)} %`, frame.light === undefined ? (frame.noLight ?? '') : `of the light passes block and focuser in the far corner, at f/${printNumber(frame.light.fNumber)}`] as const]),
   ] as const;
   return (
     <>

@@ -82,6 +82,7 @@ function askPolariser(asking: Asking, subject: SetupGlass, front: SetupPiece, po
 }
 
 function askGear(asking: Asking, subject: SetupGlass, path: OpticalPath): Judgement | null {
+  if (isMeshed(asking, subject)) return null;
   const ring = path.focusedBy;
   const travel = ring?.part.figure('focus/gearTravelMm');
   if (ring === undefined || travel === undefined || travel.value === 0) return null;
@@ -99,6 +100,12 @@ function askGear(asking: Asking, subject: SetupGlass, path: OpticalPath): Judgem
     steps: [{ says: 'travel of the gear from infinity to close', amount: { value: Math.abs(travel.value), unit: 'mm' } }],
     notes: ['Set it with focus at the middle of its range, not at an end.'],
   });
+}
+
+/** Once the gears are placed against each other, the question about placed gears answers better. */
+function isMeshed({ ledger }: Asking, { setup, glass }: SetupGlass): boolean {
+  const roots = [`builds/${ledger.at(`setups/${setup}/camera`) as string}/joints`, `glasses/${glass}/joints`];
+  return roots.some((root) => ledger.keys(root).some((joint) => ledger.at(`${root}/${joint}/mesh`) === true));
 }
 
 /** What turns the ring: the first motor on the camera, or a follow focus with a gear of its own. */

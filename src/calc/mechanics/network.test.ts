@@ -162,6 +162,9 @@ test('a slide is called one', () => {
   expect(fault!.message).toContain('"arm" (sliding along (0, 0, 1))');
 });
 
+const bar = { a: 'ground', b: 'arm', fromMm: [0, 0, 0], toMm: [0, 0, 9] };
+const moduli = { youngGPa: 71, shearGPa: 26.2 };
+
 test.each([
   ['bodies/1/name', { bodies: [ground, { ...arm, name: 'ground' }] }, 'two bodies named'],
   ['springs/0/b', { bodies: [ground, arm], springs: [{ a: 'ground', b: 'arn', atMm: [0, 0, 0], stiffness: firm }] }, 'Did you mean "arm"?'],
@@ -183,6 +186,11 @@ test.each([
     'beams/0/innerMm', { bodies: [ground, arm], beams: [{ a: 'ground', b: 'arm', fromMm: [0, 0, 0], toMm: [0, 0, 9], ...tube, innerMm: 15 }] },
     'must be less',
   ],
+  [
+    'beams/0/jMm4',
+    { bodies: [ground, arm], beams: [{ ...bar, ...moduli, areaMm2: 1, iyMm4: 1, izMm4: 1 }] }, 'missing',
+  ],
+  ['beams/0/areaMm2', { bodies: [ground, arm], beams: [{ ...bar, ...tube, areaMm2: 1 }] }, 'one or the other'],
   [
     'loads/0/body', { bodies: [ground, arm], springs: [{ a: 'ground', b: 'arm', atMm: [0, 0, 0], stiffness: firm }], loads: [{ body: 'nobody' }] },
     'no body named',

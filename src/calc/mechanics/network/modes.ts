@@ -21,8 +21,8 @@ export interface Mode {
 }
 
 /**
- * The lowest modes: the largest eigenvalues 1/(ω² + lift) of Lᵀ·(K + lift·M)⁻¹·L, M = L·Lᵀ; the lift is 0 for what stands on the ground. Directions without mass have no row in it, which
- * condenses them exactly; a network with fewer massive directions than asked for has fewer modes.
+ * The lowest modes: the largest eigenvalues 1/(ω² + lift) of Lᵀ·(K + lift·M)⁻¹·L, M = L·Lᵀ, the lift 0 on the ground. Directions
+ * without mass have no row in it, which condenses them exactly; fewer massive directions than modes asked for give fewer modes.
  */
 export function lowestModes(frame: Frame, { solve, shifted, lift }: Solvers, count: number): Mode[] {
   const mass = massFactor(frame.grouping.groups);

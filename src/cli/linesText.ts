@@ -122,18 +122,30 @@ function reason(thrown: unknown): string {
 
 /** `traced` is the supply as drawn: what is in it and not in the other is left unplugged. */
 function nodeRows({ nodes, piece: source }: Supply, traced: Supply, flow: { volts: Float64Array; amps: Float64Array } | undefined): Row[] {
-  const depths: number[] = [];
-  return nodes.map(({ parent, line, piece, regulated, draw }, at): Row => {
-    const depth = parent < 0 ? 0 : (depths[parent] ?? 0) + 1;
-    depths.push(depth);
-    const outlet = line === undefined ? `${source.name} itself` : `${line.from.name} → ${piece.name}`;
+  return inTreeOrder(nodes).map(({ at, depth }): Row => {
+    const { line, piece, regulated, draw } = nodes[at] as Supply['nodes'][number];
+    const outlet = `${'  '.repeat(Math.min(depth, 20))}${line === undefined ? `${source.name} itself` : `${line.from.name} → ${piece.name}`}`;
     const cable = line === undefined ? '' : line.direct === true ? 'straight in' : (line.cable?.name ?? 'no cable chosen');
+    if (draw === undefined && traced.nodes[at]?.draw !== undefined) return [outlet, cable, 'not to be plugged in: wrong voltage', '', ''];
     const made = regulated === undefined ? '' : `, made ${printAmount({ value: regulated.volts, unit: 'V' })}`;
     const amounts = flow === undefined ? ['', ''] : [printAmount({ value: flow.volts[at] as number, unit: 'V' }), printAmount({ value: flow.amps[at] as number, unit: 'A' })];
-    if (draw === undefined && traced.nodes[at]?.draw !== undefined) return [`${'  '.repeat(Math.min(depth, 20))}${outlet}`, cable, 'not to be plugged in: wrong voltage', '', ''];
     const watts = draw === undefined ? '' : draw.missing === undefined ? printAmount({ value: draw.typicalW, unit: 'W' }) : 'watts not entered';
-    return [`${'  '.repeat(Math.min(depth, 20))}${outlet}`, `${cable}${made}`, ...amounts, watts];
+    return [outlet, `${cable}${made}`, ...amounts, watts];
   });
+}
+
+/** Each node with what hangs on it right below. */
+function inTreeOrder(nodes: Supply['nodes']): { at: number; depth: number }[] {
+  const children = new Map<number, number[]>();
+  nodes.forEach(({ parent }, at) => children.set(parent, [...(children.get(parent) ?? []), at]));
+  const order: { at: number; depth: number }[] = [];
+  const waiting = (children.get(-1) ?? []).toReversed().map((at) => ({ at, depth: 0 }));
+  for (let next = waiting.pop(); next !== undefined; next = waiting.pop()) {
+    order.push(next);
+    const { at, depth } = next;
+    waiting.push(...(children.get(at) ?? []).toReversed().map((child) => ({ at: child, depth: depth + 1 })));
+  }
+  return order;
 }
 
 function counted(names: readonly string[]): string {

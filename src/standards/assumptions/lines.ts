@@ -5,7 +5,6 @@ export const lines = assumptions('lines', {
   converterDelayMs: { value: 10, low: 1, high: 45, unit: 'ms', says: 'delay of a device that changes the picture and states none', source: 'common practice: from some lines to a frame' },
   passiveHdmiM: { value: 5, low: 2, high: 8, unit: 'm', says: 'length of a passive HDMI cable that usually carries level 1.4', source: 'common practice; the standard states no length' },
   passiveFastHdmiM: { value: 3, low: 1, high: 5, unit: 'm', says: 'length of a passive HDMI cable that usually carries level 2.0', source: 'common practice; the standard states no length' },
-  spareForRoute: { value: 1.15, low: 1.05, high: 1.4, unit: 'ratio', says: 'cable for a way, against its straight length: bends, strain relief', source: 'common practice' },
   walkedMarginDb: { value: 4, low: 3, high: 6, unit: 'dB', says: 'margin a walked link should keep: people move, aerials turn', source: 'common practice, estimate' },
   linkDoubtDb: { value: 10, low: 6, high: 15, unit: 'dB', says: 'how far an estimated link may be out, either way', source: 'estimate; ITU-R P.1238 states 12 dB of scatter indoors at about 5 GHz (from memory)' },
   bodyLossDb: { value: 8, low: 3, high: 20, unit: 'dB', says: 'loss through a person between the aerials', source: 'common practice, estimate' },

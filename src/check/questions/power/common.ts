@@ -31,9 +31,10 @@ export const common = question({
       const supply = supplyOf(asking, whole, piece.ref);
       return supply === undefined ? [] : { supply, run: batteryRun(asking, whole, supply) };
     });
-    const loadW = now.reduce((sum, { run }) => sum + run.loadW, 0);
     const first = Math.min(...now.map(({ run }) => run.hours));
-    const devices = now.flatMap(({ supply }) => devicesOf(supply));
+    // As drawn: a device that its present pack does not suit is one more that a common one should feed.
+    const devices = suppliesOn(asking.ledger, whole, build).flatMap(devicesOf);
+    const loadW = devices.reduce((sum, { typicalW }) => sum + typicalW, 0);
     const found = kitPacks(asking.ledger).flatMap(({ part }) => tryPack(asking, packState(asking, part, coldestC(asking, setup).value), devices, loadW) ?? []);
     const best = found.toSorted((a, b) => Number(a.regulated) - Number(b.regulated) || b.hours - a.hours)[0];
     const kindsNow = new Set(now.map(({ run }) => run.pack.part.path)).size;
@@ -66,11 +67,12 @@ interface Device {
   readonly piece: SetupPiece;
   readonly lowV: number;
   readonly highV: number;
+  readonly typicalW: number;
   readonly peakW: number;
 }
 
 const devicesOf = ({ nodes }: Supply): Device[] =>
-  nodes.flatMap((node) => (node.draw === undefined ? [] : { piece: node.piece, lowV: lowestV(node)?.value ?? 0, highV: highestV(node)?.value ?? Infinity, peakW: node.draw.peakW }));
+  nodes.flatMap((node) => (node.draw === undefined ? [] : { piece: node.piece, lowV: lowestV(node)?.value ?? 0, highV: highestV(node)?.value ?? Infinity, typicalW: node.draw.typicalW, peakW: node.draw.peakW }));
 
 interface Tried {
   readonly pack: PackState;

@@ -4,8 +4,9 @@ import type { Line } from '../../shoot/schema/build.ts';
 import { placeSetup } from '../placing/placeSetup.ts';
 import { type Vector, apply, length, subtract } from '../placing/Transform.ts';
 import { type SetupPiece, setupPieces } from '../setupPieces.ts';
+import { type Body, bodies, boxAround, boxesMeet } from './bodies.ts';
 import { convexOverlap } from './convexOverlap.ts';
-import { convexParts, worldSolids } from './worldSolids.ts';
+import { worldSolids } from './worldSolids.ts';
 
 export interface CableRoute {
   readonly from: SetupPiece;
@@ -26,11 +27,25 @@ export interface CableRoute {
 export function cableRoute(ledger: Ledger, setup: string, glass: string, build: string, line: Line): CableRoute | undefined {
   const [from, to] = [portPlace(ledger, setup, glass, build, line.from), portPlace(ledger, setup, glass, build, line.to)];
   if (from === undefined || to === undefined) return undefined;
-  const others = worldSolids(ledger, setup, glass).filter(({ piece }) => piece.build === build && piece.ref !== from.piece.ref && piece.ref !== to.piece.ref).flatMap((solid) => convexParts(solid, -2));
+  const others = bodies(ledger, setup, glass).filter(({ world: { piece } }) => piece.build === build && piece.ref !== from.piece.ref && piece.ref !== to.piece.ref);
   const ways = waysBetween(from.at, to.at);
-  const clear = ways.find((way) => way.every((corner, at) => at === 0 || !others.some((body) => convexOverlap(body, [way[at - 1] as Vector, corner]))));
+  const clear = ways.find((way) => way.every((corner, at) => at === 0 || isClear(way[at - 1] as Vector, corner, others)));
   const way = clear ?? (ways.at(-1) as Vector[]);
   return { from: from.piece, to: to.piece, way, lengthMm: lengthOf(way), guessed: from.guessed || to.guessed };
+}
+
+function isClear(from: Vector, to: Vector, others: readonly Body[]): boolean {
+  const box = boxAround([from, to]);
+  return !others.some((body) => boxesMeet(body.box, box) && convexOverlap(body.corners, [from, to]));
+}
+
+/** Whether both ends of a line stand somewhere, in one build: then it has a way. */
+export function hasRoute(ledger: Ledger, setup: string, glass: string, build: string, line: Line): boolean {
+  const { places } = placeSetup(ledger, setup, glass);
+  return [line.from, line.to].every((end) => {
+    const [, pieceId = '', other] = end.split('/').toReversed();
+    return (other === undefined || other === build) && places.has(`${build}/${pieceId}`);
+  });
 }
 
 function portPlace(ledger: Ledger, setup: string, glass: string, build: string, end: string): { piece: SetupPiece; at: Vector; guessed: boolean } | undefined {

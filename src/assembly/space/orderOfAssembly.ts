@@ -2,8 +2,8 @@ import type { Ledger } from '../../shoot/ledger/Ledger.ts';
 import { placeSetup } from '../placing/placeSetup.ts';
 import type { ModelJoint, RigModel } from '../placing/rigModel.ts';
 import { IDENTITY, type Transform, type Vector, add, apply, rotate, scale } from '../placing/Transform.ts';
+import { type Body, bodies, boxAround, boxesMeet } from './bodies.ts';
 import { convexOverlap } from './convexOverlap.ts';
-import { convexParts, worldSolids } from './worldSolids.ts';
 
 /** One step: a piece goes on, and the joints that fix it to what is there already. */
 export interface AssemblyStep {
@@ -62,17 +62,27 @@ function fixings(model: RigModel, ref: string, there: ReadonlySet<string>): Mode
 
 /** Finds the piece that stands where the key of a joint's screw has to go, among those that are there. */
 function keyBlocker(ledger: Ledger, setup: string, glass: string, places: ReadonlyMap<string, Transform>): (joint: ModelJoint, there: ReadonlySet<string>) => string | undefined {
-  const solids = worldSolids(ledger, setup, glass).map((solid) => ({ ref: solid.piece.ref, build: solid.piece.build, parts: convexParts(solid, -0.5) }));
-  return ({ joint, frameA, frameB }, there) => {
-    const screw = [{ end: joint.a, frame: frameA }, { end: joint.b, frame: frameB }].find(({ end }) => SCREWED.has(end.point.kind) && end.point.sex === 'male' && end.point.tool !== 'hand');
-    if (screw === undefined || joint.mesh) return undefined;
-    const stand = places.get(screw.end.ref) ?? IDENTITY;
-    const head = apply(stand, screw.frame.t);
-    const away = scale(rotate(stand.r, [screw.frame.r[2], screw.frame.r[5], screw.frame.r[8]]), -1);
-    const thickness = throughPart(solids.filter(({ ref }) => ref === screw.end.ref).flatMap(({ parts }) => parts), head, away);
-    const key = rod(add(head, scale(away, thickness + 1)), away);
-    return solids.find(({ ref, build, parts }) => build === joint.build && there.has(ref) && ref !== joint.a.ref && ref !== joint.b.ref && parts.some((corners) => convexOverlap(corners, key)))?.ref;
+  const all = bodies(ledger, setup, glass);
+  const known = new Map<ModelJoint, readonly string[]>();
+  return (joint, there) => {
+    const inWay = known.get(joint) ?? piecesInWay(joint, all, places);
+    known.set(joint, inWay);
+    return inWay.find((ref) => there.has(ref));
   };
+}
+
+/** The pieces that stand, if they are on, where the key of a joint's screw has to go. */
+function piecesInWay({ joint, frameA, frameB }: ModelJoint, all: readonly Body[], places: ReadonlyMap<string, Transform>): string[] {
+  const screw = [{ end: joint.a, frame: frameA }, { end: joint.b, frame: frameB }].find(({ end }) => SCREWED.has(end.point.kind) && end.point.sex === 'male' && end.point.tool !== 'hand');
+  if (screw === undefined || joint.mesh) return [];
+  const stand = places.get(screw.end.ref) ?? IDENTITY;
+  const head = apply(stand, screw.frame.t);
+  const away = scale(rotate(stand.r, [screw.frame.r[2], screw.frame.r[5], screw.frame.r[8]]), -1);
+  const thickness = throughPart(all.filter(({ world }) => world.piece.ref === screw.end.ref).map(({ corners }) => corners), head, away);
+  const key = rod(add(head, scale(away, thickness + 1)), away);
+  const box = boxAround(key);
+  const near = all.filter((body) => body.world.piece.build === joint.build && body.world.piece.ref !== joint.a.ref && body.world.piece.ref !== joint.b.ref && boxesMeet(body.box, box));
+  return [...new Set(near.filter(({ corners }) => convexOverlap(corners, key)).map(({ world }) => world.piece.ref))].toSorted();
 }
 
 /** How far the screw's own part reaches behind its face: the head sits at its far side. */

@@ -1,4 +1,4 @@
-import { cableRoute } from '../../../assembly/space/cableRoute.ts';
+import { cableRoute, hasRoute } from '../../../assembly/space/cableRoute.ts';
 import type { Ledger } from '../../../shoot/ledger/Ledger.ts';
 import { PartView } from '../../../shoot/ledger/PartView.ts';
 import type { Line } from '../../../shoot/schema/build.ts';
@@ -37,6 +37,6 @@ export const cables = question({
 function placedLines(ledger: Ledger, setup: string, glass: string, build: string): string[] {
   return ledger.keys(`builds/${build}/lines`).map((id) => `builds/${build}/lines/${id}`).filter((path) => {
     const line = ledger.at(path) as Line;
-    return line.cable !== undefined && cableRoute(ledger, setup, glass, build, line) !== undefined;
+    return line.cable !== undefined && hasRoute(ledger, setup, glass, build, line);
   });
 }

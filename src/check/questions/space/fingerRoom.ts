@@ -2,8 +2,8 @@ import { rigJoints } from '../../../assembly/placing/rigJoints.ts';
 import { placeSetup } from '../../../assembly/placing/placeSetup.ts';
 import type { ModelJoint } from '../../../assembly/placing/rigModel.ts';
 import { IDENTITY, type Vector, apply } from '../../../assembly/placing/Transform.ts';
+import { type Body, bodies, boxAround, boxesMeet } from '../../../assembly/space/bodies.ts';
 import { convexOverlap } from '../../../assembly/space/convexOverlap.ts';
-import { convexParts, worldSolids } from '../../../assembly/space/worldSolids.ts';
 import type { Ledger } from '../../../shoot/ledger/Ledger.ts';
 import { space } from '../../../standards/assumptions/space.ts';
 import { judgeRatio } from '../../judge.ts';
@@ -26,9 +26,9 @@ export const fingerRoom = question({
     const { places } = placeSetup(asking.ledger, setup, glass);
     const centre = apply(places.get(joint.b.ref) ?? IDENTITY, frameB.t);
     const near = neighboursOf(asking.ledger, setup, glass, [joint.a.ref, joint.b.ref]);
-    const others = worldSolids(asking.ledger, setup, glass).filter(({ piece, coarse }) => !coarse && piece.build === joint.build && !near.has(piece.ref));
-    const bodies = others.map((solid) => ({ name: solid.piece.name, parts: convexParts(solid) }));
-    const { roomMm, by } = freeRoom(centre, bodies);
+    const reach = boxAround(cubeAround(centre, MOST_ROOM_MM));
+    const others = bodies(asking.ledger, setup, glass).filter(({ world: { piece, coarse }, box }) => !coarse && piece.build === joint.build && boxesMeet(box, reach) && !near.has(piece.ref));
+    const { roomMm, by } = freeRoom(centre, others);
     const wanted = asking.assume(space.fingerRoomMm);
     return judgeRatio({
       needs: { amount: { value: wanted.value, unit: 'mm' }, from: 'a gloved finger (assumed)' },
@@ -55,11 +55,14 @@ function neighboursOf(ledger: Ledger, setup: string, glass: string, refs: readon
 
 const MOST_ROOM_MM = 60;
 
+const cubeAround = (centre: Vector, half: number): Vector[] => [-1, 1].flatMap((i) => [-1, 1].flatMap((j) => [-1, 1].map((k): Vector => [centre[0] + i * half, centre[1] + j * half, centre[2] + k * half])));
+
 /** Half the side of the largest cube round a place that no body stands in, by halving. */
-function freeRoom(centre: Vector, bodies: readonly { name: string; parts: readonly (readonly Vector[])[] }[]): { roomMm: number; by: string | undefined } {
+function freeRoom(centre: Vector, others: readonly Body[]): { roomMm: number; by: string | undefined } {
   const inWay = (half: number) => {
-    const cube = [-1, 1].flatMap((i) => [-1, 1].flatMap((j) => [-1, 1].map((k): Vector => [centre[0] + i * half, centre[1] + j * half, centre[2] + k * half])));
-    return bodies.find(({ parts }) => parts.some((corners) => convexOverlap(corners, cube)))?.name;
+    const cube = cubeAround(centre, half);
+    const box = boxAround(cube);
+    return others.find((body) => boxesMeet(body.box, box) && convexOverlap(body.corners, cube))?.world.piece.name;
   };
   let by = inWay(MOST_ROOM_MM);
   if (by === undefined) return { roomMm: MOST_ROOM_MM, by };

@@ -50,7 +50,7 @@ export const FIRST_QUESTIONS: readonly FirstQuestion[] = [
   { key: 'mode', asks: 'Which part of its sensor is recorded?', kind: 'class', choices: ({ body }) => modesOf(body), usual: ({ body }) => modesOf(body)[0] ?? '' },
   { key: 'aspect', asks: 'Delivery aspect, width to height?', kind: 'number', usual: () => '2.39' },
   { key: 'widthPx', asks: 'Width delivered, in pixels?', kind: 'number', usual: () => '3840' },
-  { key: 'lens', asks: 'Which lens, anamorphic or spherical?', kind: 'class', choices: () => classes('lens'), usual: () => 'lens-58' },
+  { key: 'lens', asks: 'Which lens, anamorphic or spherical?', kind: 'class', choices: () => classes('lens'), usual: () => 'lens-85' },
   { key: 'block', asks: 'An anamorphic block in front of it?', kind: 'class', choices: ({ lens }) => (squeezed(lens) ? ['none'] : orNone(classes('block'))), usual: ({ lens }) => (squeezed(lens) ? 'none' : 'block-1-5x') },
   { key: 'focuser', asks: 'A focuser in front of that?', kind: 'class', choices: ({ block }) => (block === 'none' ? ['none'] : orNone(classes('focuser'))), usual: ({ block }) => (block === 'none' ? 'none' : 'variable-diopter') },
   { key: 'distanceMm', asks: `Focus distance from the sensor plane, as in 5'6" or 1.68 m?`, kind: 'length', usual: () => '2 m' },

@@ -8,7 +8,7 @@ const motors = roomOf(MOTORS, ([size, stallTorqueNm, noLoadRpm, massG, movingW, 
     name: `${size[0]?.toUpperCase()}${size.slice(1)} motor`, kind: 'motor', massG,
     motor: { stallTorqueNm, noLoadRpm, gear: { module: 0.8, teeth: 40, faceMm: 14 }, maxTurns: 15, timeConstantMs: 20, delayMs: 8, backlashDeg: 0.4, movingW, stallW, losesMap: true },
     ports: {
-      bus: { kind: 'control', way: 'in', connector: '7-pin round', sex: 'female', control: { protocol: 'motor bus' } },
+      bus: { kind: 'control', way: 'in', connector: '7-pin round', sex: 'female', shares: 'dc', control: { protocol: 'motor bus' } },
       dc: { kind: 'power', way: 'in', connector: '7-pin round', sex: 'female', power: { lowV: 11, highV: 26, maxA: 3 } },
     },
   },
@@ -22,7 +22,7 @@ export const focusGear: TypicalRoom = {
     name: 'Motor receiver', kind: 'controller', massG: 160, radio: { ...radio, channels: [...radio.channels], role: 'receives' }, draw: { typicalW: 1.6 },
     ports: {
       'dc-in': { kind: 'power', way: 'in', connector: '2-pin tap', sex: 'female', power: { lowV: 10, highV: 26, maxA: 5 } },
-      motor: { kind: 'control', way: 'out', connector: '7-pin round', sex: 'female', control: { protocol: 'motor bus' } },
+      motor: { kind: 'control', way: 'out', connector: '7-pin round', sex: 'female', shares: 'motor-dc', control: { protocol: 'motor bus' } },
       'motor-dc': { kind: 'power', way: 'out', connector: '7-pin round', sex: 'female', power: { from: 'dc-in', maxA: 5 } },
     },
   },

@@ -1,7 +1,7 @@
 import { type TypicalRoom, roomOf } from './typicalPart.ts';
 
 /** Squeeze, length, mass, rear and front clear diameter. */
-const BLOCKS = [[1.33, 55, 420, 52, 66], [1.5, 70, 620, 52, 68], [1.6, 75, 700, 52, 70], [1.75, 85, 850, 50, 72], [2, 96, 1050, 50, 74]] as const;
+const BLOCKS = [[1.33, 55, 420, 52, 66], [1.5, 70, 680, 54, 78], [1.6, 75, 760, 54, 80], [1.75, 85, 900, 52, 82], [2, 96, 1050, 52, 84]] as const;
 const blocks = roomOf(BLOCKS, ([squeeze, lengthMm, massG, rearClearMm, frontClearMm]) => [
   `block-${String(squeeze).replace('.', '-')}x`,
   {
@@ -24,10 +24,10 @@ const filters = roomOf(NDS, ([density, stops]) => [
 
 const others: TypicalRoom = {
   'variable-diopter': {
-    name: 'Variable diopter', kind: 'focuser', massG: 700, lengthMm: 55,
-    focuser: { clearMm: 76, transmittance: 0.92 },
+    name: 'Variable diopter', kind: 'focuser', massG: 700, lengthMm: 42,
+    focuser: { clearMm: 100, transmittance: 0.92 },
     focus: { closeMm: 1000, throwDeg: 270, datum: 'sensor', endStops: 'soft', ringTorqueNm: 0.18, gear: { module: 0.8, teeth: 124, faceMm: 10 } },
-    front: { diameterMm: 95, threadMm: 82, clearMm: 76, turnsDeg: 270, travelMm: 2 },
+    front: { diameterMm: 110, threadMm: 105, clearMm: 100, turnsDeg: 270, travelMm: 2 },
   },
   'polariser-tray': { name: 'Polariser, tray', kind: 'filter', massG: 190, filter: { kind: 'polariser', stops: 1.6, widthMm: 100, heightMm: 143.5 } },
   'matte-box-clamp': {

@@ -28,6 +28,7 @@ function sameVersions(installed, wanted) {
 export function oraclesWhereMissing() {
   const wanted = { chromium: 'chromium', pdftotext: 'poppler-utils', qpdf: 'qpdf', 'edid-decode': 'edid-decode', units: 'units' };
   const missing = Object.entries(wanted).filter(([program]) => spawnSync('which', [program]).status !== 0).map(([, name]) => name);
+  if (!['', '-debian'].some((end) => existsSync(`/lib/firmware/regulatory.db${end}`))) missing.push('wireless-regdb');
   if (missing.length === 0) return;
   const quiet = { stdio: 'ignore' };
   const may = process.getuid?.() === 0 && spawnSync('which', ['apt-get']).status === 0;

@@ -32,9 +32,19 @@ export interface Supply {
   readonly nodes: readonly PowerNode[];
 }
 
+/** Where a node stands: in which supply, and at which place of its nodes. */
+export interface NodePlace {
+  readonly supply: Supply;
+  readonly at: number;
+}
+
 export interface PowerTrace {
   readonly wiring: Wiring;
   readonly supplies: readonly Supply[];
+  /** The node that a line feeds, by the line's key. */
+  readonly byLine: ReadonlyMap<string, NodePlace>;
+  /** The node that a piece draws at, by `build/piece`. */
+  readonly byPiece: ReadonlyMap<string, NodePlace>;
   /** Pieces that draw power. */
   readonly drawing: readonly SetupPiece[];
   /** Those that get none. */
@@ -53,7 +63,11 @@ export function powerTrace(ledger: Ledger, setup: string, glass: string): PowerT
     // What runs on a pack of its own only where nothing else feeds it comes second.
     const own = pieces.filter((piece) => !givesOnly(piece, wired) && hasPack(piece) && !tree.feeds(piece)).map((piece) => tree.grow(piece));
     const drawing = pieces.filter((piece) => drawOf(piece) !== undefined);
-    return { wiring: wired, supplies: [...clear, ...own], drawing, unfed: drawing.filter((piece) => !tree.feeds(piece)), second: tree.second };
+    const supplies = [...clear, ...own];
+    const places = supplies.flatMap((supply) => supply.nodes.map((node, at) => ({ node, place: { supply, at } })));
+    const byLine = new Map(places.flatMap(({ node, place }) => (node.line === undefined ? [] : [[node.line.key, place] as const])));
+    const byPiece = new Map(places.flatMap(({ node, place }) => (node.draw === undefined ? [] : [[node.piece.ref, place] as const])));
+    return { wiring: wired, supplies, byLine, byPiece, drawing, unfed: drawing.filter((piece) => !tree.feeds(piece)), second: tree.second };
   });
 }
 

@@ -4,7 +4,7 @@ import { runtime } from '../../calc/power/runtime.ts';
 import type { Asking } from '../Asking.ts';
 import type { SetupGlass } from '../subjects.ts';
 import type { PackState } from './packState.ts';
-import { dropsOutAt, flowBelow, packOn } from './supplies.ts';
+import { firstToDropOut, flowBelow, packOn } from './supplies.ts';
 
 /** How long one pack of a supply lasts at the coldest of the setup's days. */
 export interface BatteryRun {
@@ -36,10 +36,6 @@ export function batteryRun(asking: Asking, whole: SetupGlass, supply: Supply): B
 
 /** The pack's cut-off, or the voltage at which the first device drops out. */
 function endOf(supply: Supply, pack: PackState): { endV: number; endedBy: SetupPiece | undefined } {
-  let end: { endV: number; endedBy: SetupPiece | undefined } = { endV: pack.cutoffV, endedBy: undefined };
-  for (const [at, { piece }] of supply.nodes.entries()) {
-    const volts = dropsOutAt(supply, at, 'typicalW');
-    if (volts !== undefined && volts > end.endV + 1e-9) end = { endV: volts, endedBy: piece };
-  }
-  return end;
+  const first = firstToDropOut(supply, pack.cutoffV);
+  return first === undefined ? { endV: pack.cutoffV, endedBy: undefined } : { endV: first.sourceV, endedBy: first.piece };
 }

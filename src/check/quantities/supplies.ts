@@ -1,5 +1,6 @@
 import { type Flow, type LoadCase, powerFlow } from '../../assembly/lines/powerFlow.ts';
 import { type PowerNode, type Supply, powerTrace } from '../../assembly/lines/powerTrace.ts';
+import type { SetupPiece } from '../../assembly/setupPieces.ts';
 import type { Ledger } from '../../shoot/ledger/Ledger.ts';
 import type { Figure } from '../../shoot/ledger/figures.ts';
 import { power as assumed } from '../../standards/assumptions/power.ts';
@@ -89,6 +90,26 @@ export function dropsOutAt(supply: Supply, at: number, load: LoadCase): number |
     sourceV += low - (volts[at] as number);
   }
   return sourceV;
+}
+
+/** The device that drops out first as the supply falls towards `endV`, and the voltage at the supply then; `undefined` where all run to it. */
+export function firstToDropOut(supply: Supply, endV: number): { piece: SetupPiece; sourceV: number } | undefined {
+  const lowest = supply.nodes.map((node, at) => (node.draw === undefined || isRegulated(supply, at) ? undefined : lowestV(node)?.value));
+  let found: { piece: SetupPiece; sourceV: number } | undefined;
+  for (let round = 0, sourceV = endV; round < 8; round += 1) {
+    const { volts, collapses } = flowBelow(supply, sourceV, 'typicalW');
+    let short = 0;
+    for (const [at, low] of lowest.entries()) {
+      const lacks = low === undefined ? 0 : collapses ? low : low - (volts[at] as number);
+      if (lacks <= short + 1e-9) continue;
+      short = lacks;
+      found = { piece: (supply.nodes[at] as PowerNode).piece, sourceV };
+    }
+    if (short <= 1e-9) break;
+    sourceV += short;
+    if (found !== undefined) found = { ...found, sourceV };
+  }
+  return found;
 }
 
 /** Whether a regulator on the way makes the node's voltage its own. */

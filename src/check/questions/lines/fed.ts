@@ -30,11 +30,16 @@ export const fed = question({
   },
 });
 
-/** "A body → Picture transmitter → over the air, detailed → Receiver A". */
+/** "A body → Picture transmitter → over the air → Receiver A"; the middle of a very long way is only counted. */
 function wayOf(leg: Leg): string {
-  const names = legsOf(leg).flatMap((one) => (one.kind === 'air' ? ['over the air', one.piece.name] : [one.piece.name]));
-  return names.filter((name, at) => name !== names[at - 1]).join(' → ');
+  const legs = legsOf(leg);
+  const long = legs.length > LONGEST_SHOWN;
+  const names = (some: readonly Leg[]) => some.flatMap((one) => (one.kind === 'air' ? ['over the air', one.piece.name] : [one.piece.name]));
+  const shown = long ? [...names(legs.slice(0, 4)), `${legs.length - 8} stages`, ...names(legs.slice(-4))] : names(legs);
+  return shown.filter((name, at) => name !== shown[at - 1]).join(' → ');
 }
+
+const LONGEST_SHOWN = 24;
 
 /** Whether the picture is lost at this piece, and not before it. */
 function isHere({ dark }: Leg, piece: SetupPiece): boolean {

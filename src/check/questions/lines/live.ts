@@ -10,6 +10,7 @@ import { cableEdit, cablesThatFit } from '../../quantities/kitCables.ts';
 import { movedTo } from '../../quantities/lineEdits.ts';
 import { socketName } from '../../quantities/lineWords.ts';
 import { eachLine, lineOf, withGlass } from '../../quantities/wired.ts';
+import { listed } from '../../quantities/listed.ts';
 import { question } from '../../question.ts';
 
 export const live = question({
@@ -39,7 +40,7 @@ export const live = question({
     return judgeYes({
       yes: output.live,
       says: { holds: `The ${socketName(line.from)} is live in ${modeName}.`, fails: `The ${socketName(line.from)} is dead in ${modeName}.` },
-      steps: lost.length === 0 ? [] : [{ says: `without it these stay dark: ${lost.map(({ piece: screen }) => screen.name).join(', ')}` }],
+      steps: lost.length === 0 ? [] : [{ says: `without it these stay dark: ${listed(lost.map(({ piece: screen }) => screen.name))}` }],
       mends: output.live ? [] : [...otherOutputs(trace.wiring, line, modeId), ...loops(trace, line), ...otherSignals(asking.ledger, trace.wiring, line, modeId)].slice(0, 3),
     });
   },

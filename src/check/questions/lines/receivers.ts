@@ -1,6 +1,7 @@
 import { nets } from '../../../assembly/lines/nets.ts';
 import { judgeRatio, judgeYes } from '../../judge.ts';
 import { eachPieceOf, withGlass } from '../../quantities/wired.ts';
+import { listed } from '../../quantities/listed.ts';
 import { question } from '../../question.ts';
 
 export const receivers = question({
@@ -24,7 +25,7 @@ export const receivers = question({
     if (limit === undefined && listening.length <= 1) return judgeYes({ yes: true, says: { holds: `${own.name} serves ${listening[0]?.name ?? 'no receiver'}.`, fails: '' } });
     const most = limit ?? asking.figure(own.part, 'radio/maxReceivers');
     return judgeRatio({
-      needs: { amount: { value: listening.length, unit: 'count' }, from: listening.map(({ name }) => name).join(', ') },
+      needs: { amount: { value: listening.length, unit: 'count' }, from: listed(listening.map(({ name }) => name)) },
       has: { amount: { value: most.value, unit: 'count' }, from: `receivers of ${own.name}` },
       says: { holds: listening.length === 1 ? `${own.name} serves its receiver.` : `${own.name} serves its ${listening.length} receivers.`, fails: `${own.name} serves ${most.value} receivers; ${listening.length} are on its net.` },
       goodUpTo: 1,

@@ -5,6 +5,7 @@ import { dayPlan, shotTimes } from '../../quantities/dayPlan.ts';
 import { daysOf, shotsOf } from '../../quantities/shootFigures.ts';
 import { eachSupply, supplyOf } from '../../quantities/supplies.ts';
 import { withGlass } from '../../quantities/wired.ts';
+import { listed } from '../../quantities/listed.ts';
 import { question } from '../../question.ts';
 import { power as assumed } from '../../../standards/assumptions/power.ts';
 import type { Asking } from '../../Asking.ts';
@@ -25,7 +26,7 @@ export const change = question({
     const { seconds, dark, steps } = changeDark(asking, whole, supply);
     if (seconds === 0) return judgeYes({ yes: true, says: { holds: `Packs on ${supply.piece.name} are changed without anything going dark.`, fails: '' }, steps });
     const between = shortestReset(asking, whole.setup);
-    const names = dark.map(({ name }) => name).join(', ');
+    const names = listed(dark.map(({ name }) => name));
     return judgeRatio({
       needs: { amount: { value: seconds, unit: 's' }, from: 'from pack off to everything back' },
       has: { amount: { value: between.seconds, unit: 's' }, from: between.from },

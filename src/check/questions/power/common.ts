@@ -8,6 +8,7 @@ import { batteryRun } from '../../quantities/batteryRun.ts';
 import { kitPacks } from '../../quantities/kitPacks.ts';
 import { type PackState, packState } from '../../quantities/packState.ts';
 import { coldestC, highestV, lowestV, supplyOf } from '../../quantities/supplies.ts';
+import { listed } from '../../quantities/listed.ts';
 import { question } from '../../question.ts';
 import { type SetupGlass, buildsOf, glassesOf } from '../../subjects.ts';
 import type { Ledger } from '../../../shoot/ledger/Ledger.ts';
@@ -39,7 +40,7 @@ export const common = question({
     const best = found.toSorted((a, b) => Number(a.regulated) - Number(b.regulated) || b.hours - a.hours)[0];
     const kindsNow = new Set(now.map(({ run }) => run.pack.part.path)).size;
     const helps = best !== undefined && best.hours > first;
-    const names = devices.map(({ piece }) => piece.name).join(', ');
+    const names = listed(devices.map(({ piece }) => piece.name), 8);
     const buildName = asking.ledger.at(`builds/${build}/name`) as string;
     return judgeYes({
       yes: true,

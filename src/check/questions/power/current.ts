@@ -105,8 +105,7 @@ function otherCables(asking: Asking, { setup, glass }: SetupGlass, line: WiredLi
 }
 
 function nodeOf(asking: Asking, whole: SetupGlass, { line }: LineSubject): { supply: Supply; at: number } | undefined {
-  const { supplies } = powerTrace(asking.ledger, whole.setup, whole.glass);
-  const feeder = supplies.find(({ nodes }) => nodes.some((node) => node.line?.key === line));
-  const supply = feeder === undefined ? undefined : supplyOf(asking, whole, feeder.piece.ref);
-  return supply === undefined ? undefined : { supply, at: supply.nodes.findIndex((node) => node.line?.key === line) };
+  const place = powerTrace(asking.ledger, whole.setup, whole.glass).byLine.get(line);
+  const supply = place === undefined ? undefined : supplyOf(asking, whole, place.supply.piece.ref);
+  return supply === undefined || place === undefined ? undefined : { supply, at: place.at };
 }

@@ -2,12 +2,13 @@ import { isSound } from '../../../assembly/lines/lineFaults.ts';
 import { powerTrace } from '../../../assembly/lines/powerTrace.ts';
 import type { WiredLine, WiredPort, Wiring } from '../../../assembly/lines/wiring.ts';
 import type { SetupPiece } from '../../../assembly/setupPieces.ts';
+import type { PartView } from '../../../shoot/ledger/PartView.ts';
 import type { Ledger } from '../../../shoot/ledger/Ledger.ts';
 import type { Mend } from '../../answer.ts';
 import { judgeYes } from '../../judge.ts';
 import { cablesThatFit } from '../../quantities/kitCables.ts';
 import { newLine } from '../../quantities/lineEdits.ts';
-import { PLUG_CAUTION } from '../../quantities/lineWords.ts';
+import { PLUG_CAUTION, socketName } from '../../quantities/lineWords.ts';
 import { splitterMends } from '../../quantities/splitterMend.ts';
 import { eachPieceOf, withGlass } from '../../quantities/wired.ts';
 import { question } from '../../question.ts';
@@ -25,7 +26,7 @@ export const fed = question({
     const piece = trace.wiring.pieces.get(subject.piece);
     if (piece === undefined) return null;
     const unfed = trace.unfed.some(({ ref }) => ref === piece.ref);
-    const source = trace.supplies.find(({ nodes }) => nodes.some((node) => node.piece.ref === piece.ref))?.piece.name;
+    const source = trace.byPiece.get(piece.ref)?.supply.piece.name;
     const inputs = inputsOf(trace.wiring, piece);
     const line = inputs.flatMap(({ key }) => trace.wiring.into.get(key) ?? [])[0];
     return judgeYes({
@@ -39,30 +40,33 @@ export const fed = question({
 
 const inputsOf = (wired: Wiring, { ref }: SetupPiece): WiredPort[] => (wired.portsOf.get(ref) ?? []).filter(({ port }) => port.kind === 'power' && port.way !== 'out');
 
-/** Free outlets of the same build that the device's window allows, with a cable of the kit that fits. */
+/** Free outlets of the same build that the device's window allows, with a cable of the kit that fits; else a splitter in one that is taken. */
 function outlets(ledger: Ledger, wired: Wiring, inputs: readonly WiredPort[]): Mend[] {
   const [input] = inputs;
-  if (input === undefined) return [];
-  const taken = [input.key.replaceAll('/', '-')];
-  const suited = [...wired.ports.values()].filter(
-    ({ piece, port }) => piece.build === input.piece.build && port.kind === 'power' && port.way === 'out' && !piece.fromGlass && voltsMeet(port, input.port),
-  );
-  const free = suited.filter(({ key }) => !wired.outOf.has(key))
-    .flatMap((output): Mend[] => {
-      const line: WiredLine = { key: `${input.piece.build}/${taken[0] ?? ''}`, path: '', from: output, to: input, cable: undefined, turned: false, shared: false };
-      const [cable] = isSound(line) ? cablesThatFit(ledger, wired, line) : [];
-      if (cable === undefined || input.piece.fromGlass) return [];
-      const name = freeName(ledger, input);
-      return [{ says: `${cable.name} from the ${output.name} of ${output.piece.name}`, edit: newLine(name, output, input, ledger.at(`builds/${input.piece.build}/lines`) !== undefined, cable.id), costs: 'one more load on it' }];
-    })
-    .slice(0, 2);
-  if (free.length > 0 || input.piece.fromGlass) return free;
-  return suited.flatMap((outlet): Mend[] => {
-    const held = wired.outOf.get(outlet.key)?.[0];
-    const line: WiredLine = { key: taken[0] ?? '', path: freeName(ledger, input), from: outlet, to: input, cable: undefined, turned: false, shared: false };
-    const [cable] = isSound(line) ? cablesThatFit(ledger, wired, line) : [];
-    return held === undefined || cable === undefined ? [] : splitterMends(ledger, wired, outlet, held, { ...line, cable }, true);
-  }).slice(0, 1);
+  if (input === undefined || input.piece.fromGlass) return [];
+  const { build } = input.piece;
+  const suited = [...wired.ports.values()].filter(({ piece, port }) => port.kind === 'power' && port.way === 'out' && piece.build === build && !piece.fromGlass && voltsMeet(port, input.port));
+  const name = freeName(ledger, input);
+  const lineFrom = (from: WiredPort): WiredLine => ({ key: `${build}/${name}`, path: name, from, to: input, cable: undefined, turned: false, shared: false });
+  const cables = new Map<string, PartView | undefined>();
+  const cableFor = (from: WiredPort): PartView | undefined => {
+    const plug = `${from.port.connector} ${from.port.sex ?? ''}`;
+    if (!cables.has(plug)) cables.set(plug, isSound(lineFrom(from)) ? cablesThatFit(ledger, wired, lineFrom(from))[0] : undefined);
+    return cables.get(plug);
+  };
+  const hasLines = ledger.has(`builds/${build}/lines`);
+  const free = suited.filter(({ key }) => !wired.outOf.has(key)).flatMap((output): Mend[] => {
+    const cable = cableFor(output);
+    return cable === undefined ? [] : [{ says: `${cable.name} from the ${socketName(output)}`, edit: newLine(name, output, input, hasLines, cable.id), costs: 'one more load on it' }];
+  });
+  if (free.length > 0) return free.slice(0, 2);
+  for (const outlet of suited) {
+    const [held] = wired.outOf.get(outlet.key) ?? [];
+    const cable = cableFor(outlet);
+    const found = held === undefined || cable === undefined ? [] : splitterMends(ledger, wired, outlet, held, { ...lineFrom(outlet), cable }, true);
+    if (found.length > 0) return found.slice(0, 1);
+  }
+  return [];
 }
 
 function freeName(ledger: Ledger, { piece }: WiredPort): string {

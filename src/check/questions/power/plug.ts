@@ -1,4 +1,4 @@
-import { type PowerNode, type Supply, powerTrace } from '../../../assembly/lines/powerTrace.ts';
+import { type PowerNode, powerTrace } from '../../../assembly/lines/powerTrace.ts';
 import type { WiredLine, WiredPort } from '../../../assembly/lines/wiring.ts';
 import { isSound } from '../../../assembly/lines/lineFaults.ts';
 import { connector } from '../../../standards/connectors.ts';
@@ -84,23 +84,15 @@ function openPolarity({ from, to }: WiredLine): boolean {
 
 /** The highest voltage that can stand on a line, and where it comes from. */
 function voltsOffered(asking: Asking, whole: SetupGlass, line: WiredLine): Offered | undefined {
-  const found = supplyAbove(asking, whole, line);
+  const found = powerTrace(asking.ledger, whole.setup, whole.glass).byLine.get(line.key);
   if (found === undefined) return statedAt(line.from);
-  const { supply, node } = found;
-  for (let at: PowerNode | undefined = node; at !== undefined; at = at.parent < 0 ? undefined : supply.nodes[at.parent]) {
+  const { supply } = found;
+  for (let at = supply.nodes[found.at]; at !== undefined; at = at.parent < 0 ? undefined : supply.nodes[at.parent]) {
     if (at.regulated !== undefined) return { volts: at.regulated.volts, from: `regulated, ${at.line?.from.piece.name ?? ''}` };
   }
   if (supply.kind === 'mains') return statedAt(line.from);
   const pack = packOn(asking, whole.setup, supply);
   return { volts: pack.fullV, from: `${pack.part.name}, full` };
-}
-
-function supplyAbove(asking: Asking, { setup, glass }: SetupGlass, line: WiredLine): { supply: Supply; node: PowerNode } | undefined {
-  for (const supply of powerTrace(asking.ledger, setup, glass).supplies) {
-    const node = supply.nodes.find((one) => one.line?.key === line.key);
-    if (node !== undefined) return { supply, node };
-  }
-  return undefined;
 }
 
 function statedAt({ piece, id }: WiredPort): Offered | undefined {

@@ -11,7 +11,7 @@ import { socAtRest } from '../../quantities/packState.ts';
 import { dropsOutAt, flowBelow, isRegulated, lowestV, packOn, supplyOf } from '../../quantities/supplies.ts';
 import { type PieceSubject, eachPieceOf, withGlass } from '../../quantities/wired.ts';
 import { question } from '../../question.ts';
-import { type PowerNode, type Supply, powerTrace } from '../../../assembly/lines/powerTrace.ts';
+import { type Supply, powerTrace } from '../../../assembly/lines/powerTrace.ts';
 import { loopOf } from '../../../assembly/lines/cableLoop.ts';
 import type { SetupGlass } from '../../subjects.ts';
 import type { Ledger } from '../../../shoot/ledger/Ledger.ts';
@@ -111,11 +111,9 @@ function thicker(asking: Asking, { whole, supply, at }: Early, wished: number): 
 const fedPieces = (ledger: Ledger, { setup, glass }: SetupGlass) =>
   powerTrace(ledger, setup, glass).supplies.flatMap(({ kind, nodes }) => (kind === 'mains' ? [] : nodes.filter(({ line, draw }) => line !== undefined && draw !== undefined).map(({ piece }) => piece)));
 
-function nodeOf(asking: Asking, whole: SetupGlass, { piece: wanted }: PieceSubject): { supply: Supply; at: number } | undefined {
-  const { supplies } = powerTrace(asking.ledger, whole.setup, whole.glass);
-  const feeds = ({ piece, draw, line }: PowerNode): boolean => piece.ref === wanted && draw !== undefined && line !== undefined;
-  const feeder = supplies.find(({ nodes }) => nodes.some(feeds));
-  const supply = feeder === undefined ? undefined : supplyOf(asking, whole, feeder.piece.ref);
-  const at = supply?.nodes.findIndex(feeds) ?? -1;
-  return supply === undefined || at < 0 ? undefined : { supply, at };
+function nodeOf(asking: Asking, whole: SetupGlass, { piece }: PieceSubject): { supply: Supply; at: number } | undefined {
+  const place = powerTrace(asking.ledger, whole.setup, whole.glass).byPiece.get(piece);
+  const supply = place === undefined ? undefined : supplyOf(asking, whole, place.supply.piece.ref);
+  // What its voltage does not suit at all is found by the question on the plug.
+  return supply === undefined || place === undefined || supply.nodes[place.at]?.draw === undefined ? undefined : { supply, at: place.at };
 }

@@ -27,6 +27,8 @@ export default defineConfig({
   base: './',
   publicDir: `${root}public`,
   plugins: [offline()],
+  // The package's plain entry needs Node's buffers; it brings the same for browsers.
+  resolve: { alias: { 'csv-parse/sync': 'csv-parse/browser/esm/sync' } },
   worker: { format: 'es' },
   build: { outDir: '../../dist/web', emptyOutDir: true, target: 'es2022', chunkSizeWarningLimit: 2000, modulePreload: { polyfill: false }, assetsInlineLimit: 0 },
 });

@@ -1,16 +1,20 @@
+import type { SettingKey } from '../assembly/placing/rigModel.ts';
+import type { Vector } from '../assembly/placing/Transform.ts';
 import type { Fault } from '../faults/Fault.ts';
 import type { SetupGlass } from '../check/subjects.ts';
 import type { Edit } from '../shoot/edit/Edit.ts';
 import type { Part } from '../shoot/schema/part.ts';
 import { typicalPart, typicalParts } from '../shoot/typical/typicalParts.ts';
+import { replacePart } from '../shoot/edit/replacePart.ts';
 import { type Forms, forms } from './Forms.ts';
+import type { Taking } from './importParts.ts';
 import { type FormRow, type Typed, newShootForm, shootFromForm } from './newShootForm.ts';
 import { type Opened, type Result, ShootKeeper } from './ShootKeeper.ts';
 import { type FrameView, frameView } from './views/frameView.ts';
 import { type LinesView, fittingCables, joining, linesView } from './views/linesView.ts';
 import { type PullTry, type PullView, pullView } from './views/pullView.ts';
 import { type Fixing, additionsTo, fixingsOf } from './views/fixing.ts';
-import { type RigView, rigView } from './views/rigView.ts';
+import { type RigView, rigView, wayAlong } from './views/rigView.ts';
 import { type View, viewOf } from './views/View.ts';
 
 /** All that the page may ask of the worker that owns the shoot. */
@@ -37,6 +41,21 @@ export class ShootDesk extends ShootKeeper {
     return typicalPart(id);
   }
 
+  /** Reading tables and EDIDs is loaded when it is first wanted. */
+  async takingCsv(text: string): Promise<Taking> {
+    return (await import('./importParts.ts')).takingCsv(this.shoot, text);
+  }
+
+  async takingEdid(content: Uint8Array | string): Promise<Taking> {
+    return (await import('./importParts.ts')).takingEdid(this.shoot, content);
+  }
+
+  /** One part in place of another wherever it is used, and what did not fit. */
+  replacing(oldId: string, newId: string): Taking {
+    const { edit, broke } = replacePart(this.shoot, oldId, newId);
+    return { edit, faults: broke };
+  }
+
   frameView(subject: SetupGlass): View<FrameView> {
     return viewOf(() => frameView(this.ledger, subject));
   }
@@ -47,6 +66,11 @@ export class ShootDesk extends ShootKeeper {
 
   rigView(subject: SetupGlass): View<RigView> {
     return viewOf(() => rigView(this.ledger, subject));
+  }
+
+  /** The way a piece goes for one millimetre of a setting of its joint. */
+  wayAlong(subject: SetupGlass, ref: string, key: SettingKey): Vector | undefined {
+    return wayAlong(this.shoot, this.ledger, subject, ref, key);
   }
 
   /** Where a piece could be fixed. */

@@ -85,7 +85,8 @@ export async function freshPage(browser: Browser, options: BrowserContextOptions
 /** Opens the demo and waits until it is answered. */
 export async function openDemo(page: Page, url: string, view = 'asks'): Promise<void> {
   await page.goto(`${url}#/${view}?open=demo`);
-  await page.locator('.table').waitFor();
+  await page.locator('.table, .notice.wrong').first().waitFor();
+  if ((await page.locator('.table').count()) === 0) throw new Error(`The demo did not open: ${await page.locator('.notice').innerText()}`);
 }
 
 /** The number beside a verdict in the tally. */

@@ -25,6 +25,19 @@ describe.skipIf(executablePath === undefined)('the page in a browser', { timeout
 
   const undo = (page: Page) => page.getByRole('button', { name: 'Undo' }).click();
   const saved = (page: Page) => page.locator('.kept[data-kept="kept"]').waitFor();
+  /** Drags down or across the middle of the drawing, where the selected piece lies, until it has moved. */
+  const draggedWhereItMoves = async (page: Page, { x, y, width, height }: { x: number; y: number; width: number; height: number }, value: () => Promise<string>) => {
+    const before = await value();
+    for (let step = 0; step < 40 && (await value()) === before; step += 1) {
+      const [fromX, fromY] = [x + width * (0.25 + 0.125 * (step % 5)), y + height * (0.5 + 0.06 * Math.floor(step / 5))];
+      await page.mouse.move(fromX, fromY);
+      await page.mouse.down();
+      await page.mouse.move(fromX + 30, fromY, { steps: 3 });
+      await page.mouse.move(fromX + 40, fromY + 4);
+      await page.mouse.up();
+      await page.waitForTimeout(60);
+    }
+  };
   const openTiny = async (page: Page, text = tinyText()) => {
     await page.goto(site.url);
     const [chooser] = await Promise.all([page.waitForEvent('filechooser'), page.getByRole('button', { name: 'Open a file' }).click()]);
@@ -108,6 +121,65 @@ describe.skipIf(executablePath === undefined)('the page in a browser', { timeout
     await expect.poll(circle).not.toBe(first);
     await page.goBack();
     await expect.poll(circle).toBe(first);
+    await context.close();
+  });
+
+  test('a piece fixed from the tray, moved, dragged, and all undone', async () => {
+    const { page, complaints, context } = await freshPage(browser);
+    await openDemo(page, site.url, 'rig');
+    const tray = page.getByRole('list', { name: 'Waiting for a place' });
+    const waiting = await tray.getByRole('listitem').count();
+    const placed = page.getByRole('list', { name: 'Pieces' }).getByRole('listitem');
+    const standing = await placed.count();
+    await tray.getByRole('button', { name: /^Sliding baseplate/ }).click();
+    const sheet = page.locator('.piece-sheet');
+    await sheet.getByRole('combobox', { name: 'Fix it to' }).selectOption({ index: 1 });
+    await expect.poll(() => placed.count()).toBe(standing + 1);
+    expect(await tray.getByRole('listitem').count()).toBe(waiting - 1);
+    const slide = sheet.getByRole('textbox', { name: /^slide of/ });
+    const before = await slide.inputValue();
+    await slide.fill(String(Number(before) + 10));
+    await slide.press('Enter');
+    await expect.poll(() => slide.inputValue()).toBe(String(Number(before) + 10));
+    const canvas = page.locator('.rig-room canvas');
+    const { x, y, width, height } = (await canvas.boundingBox()) ?? { x: 0, y: 0, width: 0, height: 0 };
+    await page.getByRole('button', { name: 'side', exact: true }).click();
+    await draggedWhereItMoves(page, { x, y, width, height }, () => slide.inputValue());
+    expect(await slide.inputValue()).not.toBe(String(Number(before) + 10));
+    await undo(page);
+    await expect.poll(() => slide.inputValue()).toBe(String(Number(before) + 10));
+    await undo(page);
+    await undo(page);
+    await expect.poll(() => placed.count()).toBe(standing);
+    expect(complaints).toEqual([]);
+    await context.close();
+  });
+
+  test('without WebGL the rig says so and the rest works', async () => {
+    const { page, context } = await freshPage(browser);
+    await context.addInitScript('const get = HTMLCanvasElement.prototype.getContext; HTMLCanvasElement.prototype.getContext = function (kind, ...rest) { return /webgl/.test(kind) ? null : get.call(this, kind, ...rest); };');
+    await openDemo(page, site.url, 'rig');
+    await page.getByText(/no WebGL/).waitFor();
+    expect(await page.getByRole('list', { name: 'Pieces' }).getByRole('listitem').count()).toBeGreaterThan(1);
+    await context.close();
+  });
+
+  test('a keyframe moved changes the shot; a stop too; the simulation runs and can be stopped', async () => {
+    const { page, complaints, context } = await freshPage(browser);
+    await openDemo(page, site.url, 'pulls');
+    await page.getByRole('button', { name: 'She walks to us', exact: true }).click();
+    const keyframe = page.getByRole('slider', { name: /^Keyframe 2/ });
+    const says = await keyframe.getAttribute('aria-valuetext');
+    await keyframe.focus();
+    await page.keyboard.press('ArrowUp');
+    await expect.poll(() => keyframe.getAttribute('aria-valuetext')).not.toBe(says);
+    await undo(page);
+    await expect.poll(() => keyframe.getAttribute('aria-valuetext')).toBe(says);
+    await page.getByRole('button', { name: 'Simulate many takes' }).click();
+    await page.locator('.one-shot progress').waitFor();
+    await page.getByRole('button', { name: 'Stop', exact: true }).click();
+    await page.getByRole('button', { name: 'Simulate many takes' }).waitFor();
+    expect(complaints).toEqual([]);
     await context.close();
   });
 

@@ -1,12 +1,11 @@
 import { opticalPath } from '../../assembly/opticalPath.ts';
-import type { SettingValues } from '../../assembly/placing/jointFrame.ts';
 import { type Placement, placeSetup } from '../../assembly/placing/placeSetup.ts';
-import { placePieces } from '../../assembly/placing/residuals.ts';
 import type { RigJoint } from '../../assembly/placing/rigJoints.ts';
-import type { RigModel, SettingKey, TreeStep, Variable } from '../../assembly/placing/rigModel.ts';
+import type { SettingKey, TreeStep } from '../../assembly/placing/rigModel.ts';
 import { type Transform, type Vector, apply, subtract } from '../../assembly/placing/Transform.ts';
 import { type SetupPiece, setupPieces } from '../../assembly/setupPieces.ts';
 import { collisions } from '../../assembly/space/collisions.ts';
+import { centreOfMass, massPoints } from '../../assembly/space/massPoints.ts';
 import { worldSolids } from '../../assembly/space/worldSolids.ts';
 import { wiring } from '../../assembly/lines/wiring.ts';
 import { angleOfView } from '../../calc/picture/angleOfView.ts';
@@ -14,10 +13,13 @@ import { Asking } from '../../check/Asking.ts';
 import { recording } from '../../check/quantities/recording.ts';
 import { lensOf, squeezeOf } from '../../check/quantities/squeezeOf.ts';
 import type { SetupGlass } from '../../check/subjects.ts';
-import type { Ledger } from '../../shoot/ledger/Ledger.ts';
+import { applyEdit } from '../../shoot/edit/Edit.ts';
+import { Ledger } from '../../shoot/ledger/Ledger.ts';
 import { SETTING_KEYS } from '../../shoot/schema/build.ts';
 import type { Solid } from '../../shoot/schema/mechanics.ts';
 import type { Part } from '../../shoot/schema/part.ts';
+import type { Shoot } from '../../shoot/schema/shoot.ts';
+import { entering } from '../place.ts';
 import type { LineKind } from './linesView.ts';
 import { viewOf } from './View.ts';
 
@@ -40,8 +42,6 @@ export interface FreeWay {
   readonly high: number;
   /** Found by the program, for this lens or for the whole set. */
   readonly solved: 'perLens' | 'shared' | undefined;
-  /** Way the piece goes for a step of one, in the frame of its build; nothing for turns. */
-  readonly along: Vector | undefined;
 }
 
 export interface RigPiece {
@@ -84,7 +84,7 @@ export function rigView(ledger: Ledger, subject: SetupGlass): RigView {
     }),
     pieces: pieces.map((piece) => rigPiece(piece, placement)),
     collisions: collisions(ledger, setup, glass).map(({ a, b, depthMm, withTravel, coarse }) => ({ a: a.ref, b: b.ref, depthMm, withTravel, coarse })),
-    masses: massesOf(pieces, placement),
+    masses: massesOf(ledger, subject, pieces),
     lines: linesOf(ledger, subject, placement),
     sees: sees.ok ? sees.value : undefined,
     faults: faultsOf(placement),
@@ -105,18 +105,29 @@ function rigPiece(piece: SetupPiece, placement: Placement): RigPiece {
 }
 
 /** The ways the joint of a piece can go: those its points declare, and those that are set. */
-function waysOf(step: TreeStep, placement: Placement): FreeWay[] {
-  const { model, settings } = placement;
-  const values = new Map(model.variables.map((variable, at) => [variable, settings[at]?.value ?? variable.start] as const));
+function waysOf({ joint, fixed, variables }: TreeStep, { settings }: Placement): FreeWay[] {
+  const solved = (key: SettingKey) => settings.find((one) => one.joint.path === joint.path && one.key === key);
   return SETTING_KEYS.flatMap((key): FreeWay[] => {
-    const range = rangeOf(step.joint, key);
-    const variable = step.variables.find((one) => one.key === key);
-    const stated = step.fixed[key];
-    if (range === undefined && variable === undefined && stated === undefined) return [];
-    const value = variable === undefined ? (stated ?? 0) : (values.get(variable) ?? variable.start);
-    const [low, high] = range ?? (variable === undefined ? [value - WIDE[key], value + WIDE[key]] : [variable.low, variable.high]);
-    return [{ key, value, low: Math.min(low, value), high: Math.max(high, value), solved: variable?.scope, along: key.endsWith('Mm') ? alongOf(step, key, value, model, values) : undefined }];
+    const range = rangeOf(joint, key);
+    const found = variables.some((one) => one.key === key) ? solved(key) : undefined;
+    if (range === undefined && found === undefined && fixed[key] === undefined) return [];
+    const value = found?.value ?? fixed[key] ?? 0;
+    const [low, high] = range ?? (found === undefined ? [value - WIDE[key], value + WIDE[key]] : [found.low, found.high]);
+    return [{ key, value, low: Math.min(low, value), high: Math.max(high, value), solved: found?.scope }];
   });
+}
+
+/** The way a piece goes for one millimetre of a setting of its joint, found by placing the rig twice. */
+export function wayAlong(shoot: Shoot, ledger: Ledger, { setup, glass }: SetupGlass, ref: string, key: SettingKey): Vector | undefined {
+  const placement = placeSetup(ledger, setup, glass);
+  const step = placement.model.tree.find(({ child }) => child === ref);
+  const way = step === undefined ? undefined : waysOf(step, placement).find((one) => one.key === key);
+  if (step === undefined || way === undefined) return undefined;
+  const change = way.value + 1 > way.high ? -1 : 1;
+  const moved = applyEdit(shoot, { says: '', patches: entering(shoot, `${step.joint.path}/settings/${key}`, way.value + change) });
+  const [from, to] = [placement.places.get(ref)?.t, moved.ok ? placeSetup(new Ledger(moved.value.shoot), setup, glass).places.get(ref)?.t : undefined];
+  if (from === undefined || to === undefined) return undefined;
+  return subtract(to, from).map((one) => one / change) as unknown as Vector;
 }
 
 const WIDE: Readonly<Record<SettingKey, number>> = { turnDeg: 180, tiltDeg: 90, slideMm: 150, sideMm: 60, heightMm: 100 };
@@ -125,32 +136,13 @@ function rangeOf({ a, b }: RigJoint, key: SettingKey): readonly [number, number]
   return a.point[key] ?? b.point[key];
 }
 
-/** How the piece moves for one millimetre of a setting, found by placing it twice. */
-function alongOf(step: TreeStep, key: SettingKey, value: number, model: RigModel, values: ReadonlyMap<Variable, number>): Vector {
-  const at = (change: number): Vector => {
-    const fixed: SettingValues = { ...step.fixed, [key]: value + change };
-    const tree = model.tree.map((one) => (one === step ? { ...one, fixed, variables: one.variables.filter((variable) => variable.key !== key) } : one));
-    return placePieces({ ...model, tree }, values).get(step.child)?.t ?? [0, 0, 0];
-  };
-  return subtract(at(1), at(0));
-}
-
-function massesOf(pieces: readonly SetupPiece[], { places }: Placement): RigView['masses'] {
-  const builds = new Map<string, { massG: number; moment: [number, number, number]; unknown: number }>();
-  for (const { ref, build, part } of pieces) {
-    const place = places.get(ref);
-    const sum = builds.get(build) ?? { massG: 0, moment: [0, 0, 0], unknown: 0 };
-    builds.set(build, sum);
-    const mass = part.figure('massG')?.value;
-    if (place === undefined || mass === undefined) {
-      sum.unknown += 1;
-      continue;
-    }
-    const centre = apply(place, (part.read('centreMm') as Vector | undefined) ?? middleOf(part.read('solids') as readonly Solid[] | undefined));
-    sum.massG += mass;
-    for (const axis of [0, 1, 2] as const) sum.moment[axis] += mass * centre[axis];
-  }
-  return [...builds].flatMap(([build, { massG, moment, unknown }]) => (massG === 0 ? [] : { build, massG, centreMm: moment.map((one) => one / massG) as unknown as Vector, unknown }));
+function massesOf(ledger: Ledger, { setup, glass }: SetupGlass, pieces: readonly SetupPiece[]): RigView['masses'] {
+  const points = massPoints(ledger, setup, glass);
+  return [...new Set(pieces.map(({ build }) => build))].flatMap((build) => {
+    const own = points.filter(({ piece }) => piece.build === build);
+    const whole = centreOfMass(own);
+    return whole === undefined ? [] : { build, massG: whole.massG, centreMm: whole.at, unknown: pieces.filter((piece) => piece.build === build).length - own.length };
+  });
 }
 
 /** The middle of a part's solids, weighed by their volume, where its centre is not entered. */

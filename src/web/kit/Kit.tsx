@@ -9,6 +9,8 @@ import { usePage, useShoot } from '../state/page.ts';
 import { useSystem } from '../state/preferences.ts';
 import { goTo, useRoute } from '../state/route.ts';
 import { desk } from '../worker/desk.ts';
+import { ImportParts } from './ImportParts.tsx';
+import { ReplacePart } from './ReplacePart.tsx';
 
 /** The kit: every part with its figures, and the classes more can be taken from. */
 export function Kit() {
@@ -24,6 +26,7 @@ export function Kit() {
         <div className="filters" role="search">
           <input type="search" aria-label="Search the kit" placeholder="Search the kit" value={words} onChange={({ target }) => setWords(target.value)} />
           <AddTypical />
+          <ImportParts />
         </div>
         {groups.length === 0 && <p className="empty">{words === '' ? 'The kit is empty. Take a first part from the typical classes above, or open a shoot that has one.' : 'Nothing in the kit fits this search.'}</p>}
         {groups.map(([kind, parts]) => (
@@ -34,7 +37,10 @@ export function Kit() {
         ))}
       </div>
       {part !== undefined && chosen !== undefined && forms !== undefined && (
-        <Sheet one="part" id={chosen} entry={part} form={forms.part} path="kit/parts" close={() => goTo({ part: undefined })} />
+        <div className="kit-sheet">
+          <Sheet one="part" id={chosen} entry={part} form={forms.part} path="kit/parts" close={() => goTo({ part: undefined })} />
+          <ReplacePart id={chosen} />
+        </div>
       )}
     </section>
   );

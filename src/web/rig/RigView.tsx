@@ -1,4 +1,5 @@
-import { useMemo, useRef, useState } from 'react';
+import { useEffect, useRef, useState } from 'react';
+import type { Vector } from '../../assembly/placing/Transform.ts';
 import type { FreeWay, RigPiece, RigView as Rig } from '../../jobs/views/rigView.ts';
 import { printAmount } from '../../units/print.ts';
 import { NoSetup, SetupBar } from '../marks/SetupBar.tsx';
@@ -38,14 +39,14 @@ function Drawn({ rig, looking }: { readonly rig: Rig; readonly looking: Looking 
   const [side, setSide] = useState<{ side: Side; times: number } | undefined>();
   const build = rig.builds.some(({ id }) => id === chosenBuild) ? (chosenBuild ?? '') : (rig.builds[0]?.id ?? '');
   const piece = rig.pieces.find(({ ref }) => ref === selected && ref.startsWith(`${build}/`));
-  const way = piece?.heldBy?.ways.find(({ along }) => along !== undefined);
+  const way = piece?.heldBy?.ways.find(({ key }) => key.endsWith('Mm'));
+  const pull = usePull(looking, piece?.ref, way?.key);
   const drag = useDrag(piece, way);
   const toggle = (overlay: Overlay) => {
     const next = new Set(overlays);
     if (!next.delete(overlay)) next.add(overlay);
     setOverlays(next);
   };
-  const pull = useMemo(() => way?.along, [way?.along?.join(' ')]);
   const own = rig.pieces.filter((one) => one.build === build);
   return (
     <>
@@ -65,6 +66,20 @@ function Drawn({ rig, looking }: { readonly rig: Rig; readonly looking: Looking 
       {piece !== undefined && <PieceSheet key={piece.ref} looking={looking} piece={piece} close={() => select(undefined)} />}
     </>
   );
+}
+
+/** The way the chosen piece can be pulled. */
+function usePull(looking: Looking, ref: string | undefined, key: FreeWay['key'] | undefined): Vector | undefined {
+  const [pull, setPull] = useState<Vector | undefined>();
+  useEffect(() => {
+    let wanted = true;
+    setPull(undefined);
+    if (ref !== undefined && key !== undefined) void desk.wayAlong(looking, ref, key).then((found) => wanted && setPull(found));
+    return () => {
+      wanted = false;
+    };
+  }, [looking.setup, looking.glass, ref, key]);
+  return pull;
 }
 
 /** Drags become edits, one at a time: the next is sent when the one before is answered. */

@@ -1,6 +1,7 @@
 import type { Change, Opened, Result } from '../../jobs/ShootKeeper.ts';
 import { withEntries } from '../../jobs/changedEntries.ts';
 import { entering } from '../../jobs/place.ts';
+import type { Taking } from '../../jobs/importParts.ts';
 import type { Typed } from '../../jobs/newShootForm.ts';
 import type { Patch } from '../../shoot/edit/Edit.ts';
 import type { Shoot } from '../../shoot/schema/shoot.ts';
@@ -57,6 +58,12 @@ export async function edit(says: string, patches: readonly Patch[], drag?: strin
 export async function enter(says: string, path: string, value: unknown, drag?: string): Promise<boolean> {
   const { shoot } = page.get();
   return shoot === undefined ? false : edit(says, entering(shoot, path, value), drag);
+}
+
+/** Makes an edit that was worked out elsewhere, and says what had to be left out of it. */
+export async function takeIn({ edit: made, faults }: Taking, nothing: string): Promise<void> {
+  if (made === undefined) return wrong(nothing, faults);
+  if (await edit(made.says, made.patches)) page.set({ notice: { says: faults.length === 0 ? `${made.says}.` : `${made.says}. Left out, or taken out because it no longer fits:`, kind: faults.length === 0 ? 'plain' : 'wrong', faults } });
 }
 
 export async function undo(): Promise<void> {

@@ -83,7 +83,7 @@ export class RigScene {
     if (box.isEmpty()) return;
     this.#framed = this.#shown?.build ?? '';
     const sphere = box.getBoundingSphere(new Sphere());
-    const distance = (sphere.radius * 1.05) / Math.tan((this.#camera.fov * Math.PI) / 360) / Math.min(1, this.#camera.aspect);
+    const distance = (sphere.radius * 0.96) / Math.tan((this.#camera.fov * Math.PI) / 360) / Math.min(1, this.#camera.aspect);
     this.#controls.target.copy(sphere.center);
     this.#camera.position.copy(sphere.center).addScaledVector(new Vector3(...DIRECTIONS[side]).normalize(), distance);
     this.#camera.near = Math.max(1, distance - sphere.radius * 4);

@@ -7,8 +7,11 @@ const BY_ENDING: readonly (readonly [string, Unit])[] = [
   ['A', 'A'], ['W', 'W'], ['C', '°C'], ['G', 'g'], ['N', 'N'],
 ];
 
+/** Counted things whose key is the thing itself: never in doubt. */
+const COUNTED: Readonly<Record<string, Unit>> = { teeth: 'teeth', steps: 'count' };
+
 /** The unit a key carries in its name: `ringTorqueNm` is in N·m. Keys without an ending are ratios and counts. */
 export function unitOfKey(key: string): Unit {
   const known = BY_ENDING.find(([ending]) => key.endsWith(ending) && /[a-z0-9]/.test(key.at(-ending.length - 1) ?? ''));
-  return known?.[1] ?? 'ratio';
+  return COUNTED[key] ?? known?.[1] ?? 'ratio';
 }

@@ -18,9 +18,6 @@ export interface HandWheel {
   readonly mapped: boolean;
   /** Geared to the ring itself, on the rods. */
   readonly onBoard: boolean;
-  readonly diameter: Figure;
-  /** Smallest step, at the ring; 0 where it has none. */
-  readonly stepDeg: number;
 }
 
 /** `undefined` where a hand turns the ring itself, or where no hand reaches the motor (which the lines' question tells). */
@@ -35,14 +32,18 @@ export function handWheel(asking: Asking, subject: SetupGlass): HandWheel | unde
     const mapped = !onBoard && piece.part.read('handWheel/mapsThrow') !== false;
     const ownRatio = onBoard ? (piece.part.figure('handWheel/ratio')?.value ?? 1) : 1;
     const ringDegPerDeg = mapped ? throwOf(asking, subject, ring) / turn.value : (ownRatio * turner.teeth) / ringTeeth(ring);
-    const steps = piece.part.read('handWheel/steps') as number | undefined;
-    return {
-      piece, turn, ringDegPerDeg, mapped, onBoard,
-      diameter: piece.part.figure('handWheel/diameterMm') ?? asking.assume(focus.wheelDiameterMm),
-      stepDeg: steps === undefined ? 0 : (turn.value / steps) * ringDegPerDeg,
-    };
+    return { piece, turn, ringDegPerDeg, mapped, onBoard };
   });
 }
 
+/** Smallest step of a wheel, at the ring; 0 where it has none. */
+export function stepDegOf({ piece, turn, ringDegPerDeg }: HandWheel): number {
+  const steps = piece.part.read('handWheel/steps') as number | undefined;
+  return steps === undefined ? 0 : (turn.value / steps) * ringDegPerDeg;
+}
+
 /** A length on the marked edge of the wheel, as a turn of the ring. */
-export const edgeToRingDeg = ({ diameter, ringDegPerDeg }: HandWheel, edgeMm: number): number => ((360 * edgeMm) / (Math.PI * diameter.value)) * ringDegPerDeg;
+export function edgeToRingDeg(asking: Asking, { piece, ringDegPerDeg }: HandWheel, edgeMm: number): number {
+  const diameter = piece.part.figure('handWheel/diameterMm') ?? asking.assume(focus.wheelDiameterMm);
+  return ((360 * edgeMm) / (Math.PI * diameter.value)) * ringDegPerDeg;
+}

@@ -48,7 +48,8 @@ function widestT(asking: Asking, subject: ShotSubject): number {
 /** Those of the other lenses of the setup; where there are none, half and twice as long. What is too long for the nearest mark is left out. */
 function focalLengths(asking: Asking, { setup }: ShotSubject, given: PullGiven): number[] {
   const ofSet = glassesOf(asking.ledger, setup).flatMap((glass) => opticalPath(asking.ledger, setup, glass).lens?.part.figure('lens/focalLengthMm')?.value ?? []);
-  const others = [...new Set(ofSet)].length > 1 ? [...new Set(ofSet)] : [given.focalLengthMm / 2, given.focalLengthMm * 2];
+  const different = new Set(ofSet);
+  const others = different.size > 1 ? [...different] : [given.focalLengthMm / 2, given.focalLengthMm * 2];
   const nearestMm = Math.min(...given.scale.map(({ distanceMm }) => distanceMm));
   const longest = given.focuserToSensorMm === undefined ? nearestMm / 4 : Infinity;
   return withOwn(others, given.focalLengthMm).filter((focalLengthMm) => focalLengthMm <= longest || focalLengthMm === given.focalLengthMm);

@@ -2,11 +2,11 @@ import type { PullGiven, PullWay } from '../../calc/focus/pull/given.ts';
 import type { Shot } from '../../shoot/schema/day.ts';
 import { focus } from '../../standards/assumptions/focus.ts';
 import type { Asking } from '../Asking.ts';
-import { NotEntered } from '../NotEntered.ts';
 import type { ShotSubject } from '../subjects.ts';
 import { controlDelay } from './controlDelay.ts';
 import { type Focusing, focusing } from './depthAt.ts';
-import { type HandWheel, edgeToRingDeg, handWheel } from './handWheel.ts';
+import { type PictureSeen, motorLagMs, needsPicture, pictureSeen } from './followLoop.ts';
+import { type HandWheel, edgeToRingDeg, handWheel, stepDegOf } from './handWheel.ts';
 import { pullersView } from './pullersView.ts';
 import { type ShotRing, shotRing } from './ringAngle.ts';
 import { ringDrive, runOf } from './ringDrive.ts';
@@ -15,8 +15,6 @@ import { focusRing } from './focusRing.ts';
 import { shotMoves } from './shotMoves.ts';
 import { RMS_OF_SWAY, swayOf } from './swayOf.ts';
 import { type ModeSeen, transmitterModes } from './transmitterModes.ts';
-import { videoChainDelay } from './videoChainDelay.ts';
-import { visibleBlur } from './visibleBlur.ts';
 
 /** A shot as the pull is simulated, and what was made of the shoot for it. */
 export interface PullPlan {
@@ -50,34 +48,14 @@ export function pullGiven(asking: Asking, subject: ShotSubject, { seed, trials }
   return { given, way, sees: seen !== undefined, modes: modesSeen(asking, subject), says: turn.says };
 }
 
-interface Seen {
-  readonly pictureDelayMs: number;
-  readonly visibleBlurMm: number;
-}
-
-function pictureSeen(asking: Asking, subject: ShotSubject): Seen | undefined {
-  const viewer = pullersView(asking, subject)?.viewer;
-  if (viewer === undefined) return undefined;
-  const chain = videoChainDelay(asking.ledger, viewer);
-  const seen = visibleBlur(asking, viewer);
-  return chain === undefined || seen === undefined ? undefined : { pictureDelayMs: chain.value, visibleBlurMm: seen.blurMm };
-}
-
 function modesSeen(asking: Asking, subject: ShotSubject): ModeSeen[] {
   const viewer = pullersView(asking, subject)?.viewer;
   return viewer === undefined ? [] : transmitterModes(asking, viewer);
 }
 
 /** As the shot states it; else by marks and picture, or by marks alone where no picture is seen. */
-function wayOf({ ledger }: Asking, { shot }: ShotSubject, seen: Seen | undefined): PullWay {
+function wayOf({ ledger }: Asking, { shot }: ShotSubject, seen: PictureSeen | undefined): PullWay {
   return (ledger.at(`shots/${shot}/method`) as Shot['method']) ?? (seen === undefined ? 'marks' : 'both');
-}
-
-/** Pulled by a picture that nobody is said to watch. */
-function needsPicture(asking: Asking, subject: ShotSubject): undefined {
-  const puller = pullersView(asking, subject);
-  if (puller?.viewer !== undefined) return undefined;
-  throw new NotEntered([{ path: 'needs/viewers', says: `the screen that ${puller?.name ?? 'who pulls'} watches in this setup` }]);
 }
 
 const frameRateOf = ({ ledger }: Asking, { setup }: ShotSubject): number => ledger.at(`setups/${setup}/frameRateHz`) as number;
@@ -112,9 +90,7 @@ function marksBetween({ ledger }: Asking, shot: string, keyframes: PullGiven['ke
 }
 
 function handErrors(asking: Asking, subject: ShotSubject, wheel: HandWheel | undefined): Pick<PullGiven, 'markErrorMm' | 'markErrorDeg' | 'stopErrorDeg' | 'timingSpreadMs' | 'lateMs'> {
-  const onRing = wheel === undefined ? undefined : edgeToRingDeg(wheel, 1);
-  const diameter = focusRing(asking, subject).part.figure('focus/ringDiameterMm')?.value ?? asking.assume(focus.wheelDiameterMm).value;
-  const degPerMm = onRing ?? 360 / (Math.PI * diameter);
+  const degPerMm = wheel === undefined ? ringDegPerMm(asking, subject) : edgeToRingDeg(asking, wheel, 1);
   return {
     markErrorMm: asking.assume(focus.tapeErrorMm).value,
     markErrorDeg: asking.assume(focus.landOnMarkMm).value * degPerMm,
@@ -122,6 +98,12 @@ function handErrors(asking: Asking, subject: ShotSubject, wheel: HandWheel | und
     timingSpreadMs: asking.assume(focus.timingSpreadMs).value,
     lateMs: 0,
   };
+}
+
+/** Of a ring that is turned by hand. */
+function ringDegPerMm(asking: Asking, subject: ShotSubject): number {
+  const diameter = focusRing(asking, subject).part.figure('focus/ringDiameterMm') ?? asking.assume(focus.wheelDiameterMm);
+  return 360 / (Math.PI * diameter.value);
 }
 
 function eye(asking: Asking): Pick<PullGiven, 'reactionMs' | 'reactionSpreadMs' | 'direction' | 'phaseMarginDeg' | 'crossoverCapRadPerS' | 'remnantShare'> {
@@ -136,18 +118,18 @@ type Turning = Pick<PullGiven, 'linkDelayMs' | 'handStepDeg' | 'motorRpm' | 'gea
 /** A motor under the ring's torque, or a hand that is as quick as it likes; `undefined` where the motor stands still. */
 function turning(asking: Asking, subject: ShotSubject, wheel: HandWheel | undefined): { given: Turning; says: string[] } | undefined {
   const found = ringDrive(asking, subject);
-  const handStepDeg = wheel?.stepDeg ?? 0;
+  const handStepDeg = wheel === undefined ? 0 : stepDegOf(wheel);
   if (found === undefined) {
     const says = wheel === undefined ? 'turned by hand on the ring' : `turned by ${wheel.piece.name}`;
     return { given: { linkDelayMs: 0, handStepDeg, motorRpm: Infinity, gearRatio: 1, spinUpMs: 0, motorLagMs: 0 }, says: [says] };
   }
   const run = runOf(found);
   if (wheel === undefined || run.torqueUse >= 1) return undefined;
-  const { part, name } = found.motor.piece;
+  const { name } = found.motor.piece;
   return {
     given: {
       linkDelayMs: controlDelay(asking, subject).value, handStepDeg, motorRpm: run.ringRpm * run.ratio, gearRatio: run.ratio,
-      spinUpMs: asking.assume(focus.spinUpMs).value, motorLagMs: part.figure('motor/timeConstantMs')?.value ?? asking.assume(focus.motorLagMs).value,
+      spinUpMs: asking.assume(focus.spinUpMs).value, motorLagMs: motorLagMs(asking, subject),
     },
     says: [`${wheel.piece.name} turns ${found.ring.name} through ${name}`],
   };

@@ -6,7 +6,7 @@ import type { Shoot } from '../../shoot/schema/shoot.ts';
 import { Asking } from '../Asking.ts';
 import { NotEntered } from '../NotEntered.ts';
 import { controlDelay } from './controlDelay.ts';
-import { handWheel } from './handWheel.ts';
+import { handWheel, stepDegOf } from './handWheel.ts';
 import { ringTurner } from './ringTurner.ts';
 
 const subject = { setup: 'sticks', glass: 'normal' };
@@ -50,5 +50,7 @@ test('the delay from hand to ring is the sum of hand unit, radio and motor: 5 + 
 });
 
 test('a mapped wheel turns the whole throw in its whole turn: 270° over 2700 steps are 0.1° a step', () => {
-  expect(handWheel(new Asking(new Ledger(drivenShoot())), subject)).toMatchObject({ mapped: true, stepDeg: 0.1, ringDegPerDeg: 1 });
+  const wheel = handWheel(new Asking(new Ledger(drivenShoot())), subject);
+  expect(wheel).toMatchObject({ mapped: true, ringDegPerDeg: 1 });
+  expect(wheel && stepDegOf(wheel)).toBeCloseTo(0.1, 12);
 });

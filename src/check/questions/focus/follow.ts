@@ -1,4 +1,3 @@
-import { crossoverRadPerS, wholeDelayS } from '../../../calc/focus/pull/takes.ts';
 import { minimumJerk } from '../../../calc/focus/pull/minimumJerk.ts';
 import type { PullGiven } from '../../../calc/focus/pull/given.ts';
 import { printAmount, printNumber } from '../../../units/print.ts';
@@ -10,8 +9,11 @@ import { eachPulled } from '../../quantities/eachDriven.ts';
 import { blurAt, focusing } from '../../quantities/depthAt.ts';
 import { outOfReach } from '../../quantities/focusReach.ts';
 import { modeEdit } from '../../quantities/modeEdit.ts';
-import { type PullPlan, pullGiven } from '../../quantities/pullGiven.ts';
+import { type FollowLoop, followLoop } from '../../quantities/followLoop.ts';
+import { pullersView } from '../../quantities/pullersView.ts';
 import { type ShotRing, shotRing } from '../../quantities/ringAngle.ts';
+import { shotMoves } from '../../quantities/shotMoves.ts';
+import { transmitterModes } from '../../quantities/transmitterModes.ts';
 import { question } from '../../question.ts';
 import type { ShotSubject } from '../../subjects.ts';
 
@@ -27,17 +29,18 @@ export const follow = question({
   subjects: (ledger) => eachPulled(ledger).filter(({ shot }) => ledger.at(`shots/${shot}/method`) === 'picture'),
   ask: (asking, subject) => {
     if (outOfReach(asking, subject)) return null;
-    const plan = pullGiven(asking, subject, { seed: 1, trials: 1 });
-    if (plan === undefined) return null;
-    const trailing = trail(asking, subject, plan.given);
-    if (trailing === undefined) return null;
-    const { circleOfConfusionMm, pictureDelayMs, visibleBlurMm } = plan.given;
-    const blur = trailing.blurAtDelay(pictureDelayMs);
-    const latest = latestPicture(trailing.blurAtDelay, circleOfConfusionMm);
+    const loop = followLoop(asking, subject);
+    if (loop === undefined) return null;
+    const { circleOfConfusionMm } = focusing(asking, subject);
+    const blurAtDelay = trailingBlur(asking, subject, loop);
+    if (blurAtDelay === undefined) return null;
+    const { pictureDelayMs, visibleBlurMm } = loop;
+    const blur = blurAtDelay(pictureDelayMs);
+    const latest = latestPicture(blurAtDelay, circleOfConfusionMm);
     const shot = nameAt(asking.ledger, 'shots', subject.shot);
     const never = latest === undefined;
     return judgeRatio({
-      needs: { amount: { value: blur, unit: 'mm' }, from: `blur while trailing the move by ${printAmount({ value: trailing.secondsAt(pictureDelayMs), unit: 's' })}` },
+      needs: { amount: { value: blur, unit: 'mm' }, from: `blur while trailing the move by ${printAmount({ value: loop.trailSWith(pictureDelayMs), unit: 's' })}` },
       has: { amount: { value: circleOfConfusionMm, unit: 'mm' }, from: 'blur that counts as sharp' },
       says: {
         holds: `${shot} can be followed by eye.`,
@@ -46,32 +49,25 @@ export const follow = question({
       },
       steps: [
         { says: 'picture', amount: { value: pictureDelayMs, unit: 'ms' } },
-        { says: 'round the whole loop', amount: { value: wholeDelayS(plan.given, plan.given.reactionMs) * 1000, unit: 'ms' } },
+        { says: 'round the whole loop', amount: { value: loop.delayMsWith(pictureDelayMs), unit: 'ms' } },
         { says: 'the smallest blur seen on this screen', amount: { value: visibleBlurMm, unit: 'mm' } },
         ...(never ? [{ says: 'even a picture without delay would come too late' }] : [{ says: 'the picture may be as late as', amount: { value: latest, unit: 'ms' as const } }]),
       ],
-      mends: blur > circleOfConfusionMm ? mends(asking, subject, plan, trailing.blurAtDelay) : [],
+      mends: blur > circleOfConfusionMm ? mends(asking, subject, { pictureDelayMs, circleMm: circleOfConfusionMm, blurAtDelay }) : [],
       notes: visibleBlurMm > circleOfConfusionMm ? ['This screen does not show blur before it counts as soft: see whether focus can be judged on it.'] : [],
     });
   },
 });
 
-interface Trail {
-  readonly blurAtDelay: (pictureDelayMs: number) => number;
-  readonly secondsAt: (pictureDelayMs: number) => number;
-}
-
-/** `undefined` where nobody moves, or only racks are made: those are not followed. */
-function trail(asking: Asking, subject: ShotSubject, given: PullGiven): Trail | undefined {
+/** The largest blur of trailing, for a picture so late; `undefined` where nobody moves, or only racks are made: those are not followed. */
+function trailingBlur(asking: Asking, subject: ShotSubject, { trailSWith }: FollowLoop): ((pictureDelayMs: number) => number) | undefined {
   const ring = shotRing(asking, subject);
   const how = focusing(asking, subject);
-  const moments = momentsOf(given.keyframes, ring);
+  const moments = momentsOf(shotMoves(asking, subject.shot), ring);
   if (moments.length === 0) return undefined;
-  const marginRad = (given.phaseMarginDeg * Math.PI) / 180;
-  const secondsAt = (pictureDelayMs: number) => 1 / crossoverRadPerS(wholeDelayS({ ...given, pictureDelayMs }, given.reactionMs), marginRad, given.crossoverCapRadPerS);
   const ends = [ring.scale.angleAt(ring.scale.farMm), ring.scale.angleAt(ring.scale.nearMm)];
-  const blurAtDelay = (pictureDelayMs: number) => {
-    const lag = secondsAt(pictureDelayMs);
+  return (pictureDelayMs) => {
+    const lag = trailSWith(pictureDelayMs);
     return Math.max(...moments.map(({ distanceMm, angleDeg, degPerS, turnedDeg }) => {
       // It cannot trail by more than the move has turned so far.
       const behind = Math.sign(degPerS) * Math.min(Math.abs(degPerS) * lag, turnedDeg);
@@ -79,7 +75,6 @@ function trail(asking: Asking, subject: ShotSubject, given: PullGiven): Trail | 
       return blurAt(how, { focusMm: ring.distanceAt(stands), subjectMm: distanceMm });
     }));
   };
-  return { blurAtDelay, secondsAt };
 }
 
 interface Moment {
@@ -121,13 +116,16 @@ function latestPicture(blurAtDelay: (pictureDelayMs: number) => number, circleMm
   return fine;
 }
 
-function mends(asking: Asking, { shot }: ShotSubject, { given, modes }: PullPlan, blurAtDelay: (pictureDelayMs: number) => number): Mend[] {
-  const quicker = modes
-    .filter(({ now, pictureDelayMs }) => !now && pictureDelayMs < given.pictureDelayMs && blurAtDelay(pictureDelayMs) <= given.circleOfConfusionMm)
-    .map(({ id, name, transmitter, pictureDelayMs }): Mend => ({
-      says: `The mode ${name} on ${transmitter.name}`, edit: modeEdit(asking.ledger, transmitter, id, name), use: blurAtDelay(pictureDelayMs) / given.circleOfConfusionMm,
-      costs: `the picture comes ${printNumber(given.pictureDelayMs - pictureDelayMs, 2)} ms sooner, for everybody on it`,
+function mends(
+  asking: Asking, subject: ShotSubject, { pictureDelayMs, circleMm, blurAtDelay }: { pictureDelayMs: number; circleMm: number; blurAtDelay: (pictureDelayMs: number) => number },
+): Mend[] {
+  const viewer = pullersView(asking, subject)?.viewer;
+  const quicker = (viewer === undefined ? [] : transmitterModes(asking, viewer))
+    .filter((mode) => !mode.now && mode.pictureDelayMs < pictureDelayMs && blurAtDelay(mode.pictureDelayMs) <= circleMm)
+    .map((mode): Mend => ({
+      says: `The mode ${mode.name} on ${mode.transmitter.name}`, edit: modeEdit(asking.ledger, mode.transmitter, mode.id, mode.name), use: blurAtDelay(mode.pictureDelayMs) / circleMm,
+      costs: `the picture comes ${printNumber(pictureDelayMs - mode.pictureDelayMs, 2)} ms sooner, for everybody on it`,
     }));
-  const marks: Mend = { says: 'Pull it by marks, and correct by the picture', edit: { says: 'pulled by marks and picture', patches: [{ op: 'replace', path: `shots/${shot}/method`, value: 'both' }] }, costs: 'a rehearsal, tape, and people who meet their places' };
-  return [...quicker, marks];
+  const edit = { says: 'pulled by marks and picture', patches: [{ op: 'replace' as const, path: `shots/${subject.shot}/method`, value: 'both' }] };
+  return [...quicker, { says: 'Pull it by marks, and correct by the picture', edit, costs: 'a rehearsal, tape, and people who meet their places' }];
 }

@@ -70,7 +70,13 @@ function tooShort(asking: Asking, subject: ShotSubject, wheel: HandWheel, { ends
     needs: { amount: { value: wheelTurn, unit: 'deg' }, from: 'turn of the wheel between the ends of the shot' },
     has: { amount: { value: wheel.turn.value, unit: 'deg' }, from: `from stop to stop of ${wheel.piece.name}` },
     steps: stopSteps(wheel, ends),
+    mends: wheel.onBoard ? [{ says: `A gear of ${leastTeeth(wheel, wheelTurn)} teeth or more on the wheel`, use: 1, costs: 'marks on the wheel come closer together' }] : [],
   });
+}
+
+/** Teeth with which the wheel just makes the move between its stops. */
+function leastTeeth({ piece, turn }: HandWheel, wheelTurn: number): number {
+  return Math.ceil(((piece.part.read('handWheel/gear/teeth') as number) * wheelTurn) / turn.value);
 }
 
 function judged(asking: Asking, subject: ShotSubject, wheel: HandWheel, { ends, wheelTurn }: Move): Judgement {

@@ -3,7 +3,7 @@ import { judgeRatio } from '../../judge.ts';
 import { nameAt } from '../../nameAt.ts';
 import { eachPulled } from '../../quantities/eachDriven.ts';
 import { outOfReach } from '../../quantities/focusReach.ts';
-import { handWheel } from '../../quantities/handWheel.ts';
+import { handWheel, stepDegOf } from '../../quantities/handWheel.ts';
 import { isTurned } from '../../quantities/ringTurner.ts';
 import { shotMoves } from '../../quantities/shotMoves.ts';
 import { tightestOf } from '../../quantities/sharpTurn.ts';
@@ -21,12 +21,14 @@ export const step = question({
   ask: (asking, subject) => {
     if (outOfReach(asking, subject) || !isTurned(asking, subject)) return null;
     const wheel = handWheel(asking, subject);
-    if (wheel === undefined || wheel.stepDeg === 0) return null;
+    if (wheel === undefined) return null;
+    const stepDeg = stepDegOf(wheel);
+    if (stepDeg === 0) return null;
     const tightest = tightestOf(asking, subject, shotMoves(asking, subject.shot).map(({ distanceMm }) => distanceMm));
     if (tightest === undefined || tightest.turn.oneWayDeg === Infinity) return null;
     const shot = nameAt(asking.ledger, 'shots', subject.shot);
     return judgeRatio({
-      needs: { amount: { value: wheel.stepDeg / 2, unit: 'deg' }, from: `half a step of ${wheel.piece.name}, at the ring` },
+      needs: { amount: { value: stepDeg / 2, unit: 'deg' }, from: `half a step of ${wheel.piece.name}, at the ring` },
       has: { amount: { value: tightest.turn.oneWayDeg, unit: 'deg' }, from: `of the ring stay sharp on either side of ${printAmount({ value: tightest.distanceMm / 1000, unit: 'm' })}` },
       says: {
         holds: `The steps of ${wheel.piece.name} are finer than the depth of ${shot}.`,
@@ -34,10 +36,10 @@ export const step = question({
         fails: `${wheel.piece.name} steps over the depth of ${shot}: no step of it is sharp for certain.`,
       },
       steps: [
-        { says: `${printNumber(wheel.turn.value)}° of the wheel in ${printNumber(wheel.turn.value / (wheel.stepDeg / wheel.ringDegPerDeg), 6)} steps; a degree of it turns the ring`, amount: { value: wheel.ringDegPerDeg, unit: 'deg' } },
-        { says: 'steps within the depth', amount: { value: (2 * tightest.turn.oneWayDeg) / wheel.stepDeg, unit: 'count' } },
+        { says: `${printNumber(wheel.turn.value)}° of the wheel in ${printNumber(wheel.turn.value / (stepDeg / wheel.ringDegPerDeg), 6)} steps; a degree of it turns the ring`, amount: { value: wheel.ringDegPerDeg, unit: 'deg' } },
+        { says: 'steps within the depth', amount: { value: (2 * tightest.turn.oneWayDeg) / stepDeg, unit: 'count' } },
       ],
-      mends: wheel.stepDeg / 2 > tightest.turn.oneWayDeg ? [{ says: 'Map the wheel over the part of the throw that the shot uses, not over the whole', costs: 'the map must be set back for the next shot' }] : [],
+      mends: stepDeg / 2 > tightest.turn.oneWayDeg ? [{ says: 'Map the wheel over the part of the throw that the shot uses, not over the whole', costs: 'the map must be set back for the next shot' }] : [],
     });
   },
 });

@@ -31,6 +31,11 @@ describe('torque of the ring against the motor, by the ratio of the gears (ISO 2
   });
 });
 
+test('a motor gear with too few teeth is told: full-depth teeth of 20° want 17 or 18 beside a gear of 120 (Shigley, from memory)', () => {
+  const small = askOne(turns, drivenShoot((draft) => (draft.builds.camera.pieces.motor.gearTeeth = 12)));
+  expect(small.notes?.join(' ')).toMatch(/12 teeth is fouled .* below 1[78]\./);
+});
+
 test('each mend, tried, gives the use it promises', () => {
   const shoot = exampleShoot('demo');
   const failing = askAll(turns, shoot).find(({ verdict }) => verdict === 'fails');

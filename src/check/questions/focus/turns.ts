@@ -1,3 +1,4 @@
+import { gearLeastTeeth } from '../../../calc/focus/gearLeastTeeth.ts';
 import { PartView } from '../../../shoot/ledger/PartView.ts';
 import { focus } from '../../../standards/assumptions/focus.ts';
 import { printAmount, printNumber } from '../../../units/print.ts';
@@ -42,7 +43,10 @@ export const turns = question({
       },
       steps: steps(found, ratio, ringStallNm),
       mends: needed > 0.9 * ringStallNm ? mends(asking, found, margin) : [],
-      ...(torque.measured ? {} : { notes: ['The torque of this ring is not measured in this cold: a luggage scale and an hour in the freezer tell it.'] }),
+      notes: [
+        ...(torque.measured ? [] : ['The torque of this ring is not measured in this cold: a luggage scale and an hour in the freezer tell it.']),
+        ...(motor.teeth >= fewestTeeth(found) ? [] : [`A gear of ${motor.teeth} teeth is fouled at its roots by one of ${found.ringTeeth}: it runs rough below ${fewestTeeth(found)}.`]),
+      ],
     });
   },
 });
@@ -66,7 +70,7 @@ function mends(asking: Asking, found: RingDrive, margin: number): Mend[] {
 
 function gears(found: RingDrive, needed: number): Mend[] {
   const { piece, teeth: fitted } = found.motor;
-  const smaller = gearsOf(piece.part).filter((teeth) => teeth < fitted).toReversed();
+  const smaller = gearsOf(piece.part).filter((teeth) => teeth < fitted && teeth >= fewestTeeth(found)).toReversed();
   return smaller.map((teeth) => {
     const run = runOf(found, { teeth });
     return {
@@ -77,6 +81,11 @@ function gears(found: RingDrive, needed: number): Mend[] {
     };
   });
 }
+
+const PRESSURE_ANGLE_DEG = 20; // the standard rack, ISO 53
+
+/** Fewest teeth on the motor that run with the gear of the ring. */
+const fewestTeeth = ({ ringTeeth }: RingDrive): number => gearLeastTeeth({ drivenTeeth: ringTeeth, pressureAngleDeg: PRESSURE_ANGLE_DEG }).leastTeeth;
 
 function motors({ ledger }: Asking, found: RingDrive, needed: number): Mend[] {
   const { piece } = found.motor;

@@ -14,6 +14,12 @@ export class SetupPiece {
   /** Where the piece stands in the file. */
   readonly path: string;
   readonly fromGlass: boolean;
+  /** `build/piece`: unique in the setup. */
+  readonly ref: string;
+  readonly #of: string;
+  readonly #ownName: string;
+  /** The view of what it was made of when last asked; a view holds no values. */
+  #view: PartView | undefined;
 
   constructor(ledger: Ledger, place: { build: string; id: string; path: string; fromGlass: boolean }) {
     this.#ledger = ledger;
@@ -21,20 +27,20 @@ export class SetupPiece {
     this.id = place.id;
     this.path = place.path;
     this.fromGlass = place.fromGlass;
-  }
-
-  /** `build/piece`: unique in the setup. */
-  get ref(): string {
-    return `${this.build}/${this.id}`;
+    this.ref = `${place.build}/${place.id}`;
+    this.#of = `${place.path}/of`;
+    this.#ownName = `${place.path}/name`;
   }
 
   get part(): PartView {
-    return new PartView(this.#ledger, this.#ledger.at(`${this.path}/of`) as string);
+    const of = this.#ledger.at(this.#of) as string;
+    if (this.#view?.id !== of) this.#view = new PartView(this.#ledger, of);
+    return this.#view as PartView;
   }
 
   /** The piece's own name, else the part's. */
   get name(): string {
-    return (this.#ledger.at(`${this.path}/name`) as string | undefined) ?? this.part.name;
+    return (this.#ledger.at(this.#ownName) as string | undefined) ?? this.part.name;
   }
 }
 

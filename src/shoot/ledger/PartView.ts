@@ -11,27 +11,34 @@ export class PartView {
   readonly ledger: Ledger;
   readonly id: string;
   readonly #asCopy: string;
+  readonly #copyOf: string;
+  readonly #asPart: string;
+  /** Paths below the part that were asked for: a look is quicker under a name that is made once. */
+  readonly #below = new Map<string, string>();
 
   /** `id` names a part or a copy. */
   constructor(ledger: Ledger, id: string) {
     this.ledger = ledger;
     this.id = id;
     this.#asCopy = `kit/copies/${id}`;
+    this.#copyOf = `${this.#asCopy}/of`;
+    this.#asPart = `kit/parts/${id}`;
   }
 
   /** Path of the part in the file. */
   get path(): string {
-    return `kit/parts/${(this.ledger.at(`${this.#asCopy}/of`) as string | undefined) ?? this.id}`;
+    const of = this.ledger.at(this.#copyOf) as string | undefined;
+    return of === undefined ? this.#asPart : `kit/parts/${of}`;
   }
 
   /** Path of the copy, where it is one. */
   get copyPath(): string | undefined {
-    return this.ledger.at(`${this.#asCopy}/of`) === undefined ? undefined : this.#asCopy;
+    return this.ledger.at(this.#copyOf) === undefined ? undefined : this.#asCopy;
   }
 
   get name(): string {
     const own = this.copyPath === undefined ? undefined : this.ledger.at(`${this.copyPath}/name`);
-    return (own ?? this.ledger.at(`${this.path}/name`) ?? this.id) as string;
+    return (own ?? this.ledger.at(this.#pathBelow('name')) ?? this.id) as string;
   }
 
   get kind(): Part['kind'] {
@@ -40,7 +47,7 @@ export class PartView {
 
   /** Whether it has a facet at all; the figures in it do not count as read. */
   has(facet: FacetName): boolean {
-    return this.ledger.has(`${this.path}/${facet}`);
+    return this.ledger.has(this.#pathBelow(facet));
   }
 
   /** A whole facet: everything in it counts as read. For its figures use `figure`. */
@@ -50,20 +57,31 @@ export class PartView {
 
   /** Whatever stands at a path in the part: a word, a list, a count. */
   read(path: string): unknown {
-    return this.#override(path) ?? this.ledger.at(`${this.path}/${path}`);
+    return this.#override(path) ?? this.ledger.at(this.#pathBelow(path));
   }
 
   /** A figure of the part, or `undefined` where it is not entered. */
   figure(path: string): Figure | undefined {
     const own = this.#override(path) as StatedFigure | undefined;
     if (own !== undefined) return figureOf(own, `${this.copyPath}/figures/${path}`, 'measured');
-    const stated = this.ledger.at(`${this.path}/${path}`) as StatedFigure | undefined;
-    return stated === undefined ? undefined : figureOf(stated, `${this.path}/${path}`, this.basis);
+    const whole = this.#pathBelow(path);
+    const stated = this.ledger.at(whole) as StatedFigure | undefined;
+    return stated === undefined ? undefined : figureOf(stated, whole, this.basis);
   }
 
   /** Where the part's bare figures come from. */
   get basis(): Basis {
-    return (this.ledger.at(`${this.path}/basis`) as Basis | undefined) ?? 'sheet';
+    return (this.ledger.at(this.#pathBelow('basis')) as Basis | undefined) ?? 'sheet';
+  }
+
+  #pathBelow(path: string): string {
+    const of = this.ledger.at(this.#copyOf) as string | undefined;
+    if (of !== undefined) return `kit/parts/${of}/${path}`;
+    const known = this.#below.get(path);
+    if (known !== undefined) return known;
+    const whole = `${this.#asPart}/${path}`;
+    this.#below.set(path, whole);
+    return whole;
   }
 
   #override(path: string): unknown {

@@ -15,6 +15,7 @@ import { type LinesView, fittingCables, joining, linesView } from './views/lines
 import { type PullTry, type PullView, pullView } from './views/pullView.ts';
 import { type Fixing, additionsTo, fixingsOf } from './views/fixing.ts';
 import { type RigView, rigView, wayAlong } from './views/rigView.ts';
+import { type SwapsView, swapsView } from './views/swapsView.ts';
 import { type View, viewOf } from './views/View.ts';
 
 /** All that the page may ask of the worker that owns the shoot. */
@@ -81,6 +82,10 @@ export class ShootDesk extends ShootKeeper {
   /** What could be fixed to a piece. */
   additions(subject: SetupGlass, ref: string): Fixing[] {
     return additionsTo(this.shoot, this.ledger, subject, ref);
+  }
+
+  swapsView(setup: string): View<SwapsView> {
+    return viewOf(() => swapsView(this.ledger, setup));
   }
 
   /** One shot over time, as it is or as tried. */

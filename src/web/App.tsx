@@ -14,6 +14,7 @@ const FrameView = lazy(() => import('./frame/FrameView.tsx').then(({ FrameView: 
 const LinesView = lazy(() => import('./lines/LinesView.tsx').then(({ LinesView: component }) => ({ default: component })));
 const PullView = lazy(() => import('./pull/PullView.tsx').then(({ PullView: component }) => ({ default: component })));
 const RigView = lazy(() => import('./rig/RigView.tsx').then(({ RigView: component }) => ({ default: component })));
+const SwapsView = lazy(() => import('./swaps/SwapsView.tsx').then(({ SwapsView: component }) => ({ default: component })));
 const ShootTables = lazy(() => import('./shoot/ShootTables.tsx').then(({ ShootTables: component }) => ({ default: component })));
 
 export function App() {
@@ -53,6 +54,7 @@ function Centre({ view }: { readonly view: View }) {
     case 'working': return <Working />;
     case 'frame': return <FrameView />;
     case 'lines': return <LinesView />;
+    case 'swaps': return <SwapsView />;
     case 'pulls': return <PullView />;
     case 'kit': return <Kit />;
     case 'shoot': return <ShootTables />;

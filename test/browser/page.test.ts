@@ -209,7 +209,7 @@ describe.skipIf(executablePath === undefined)('the page in a browser', { timeout
   });
 
   const AXE = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
-  const VIEWS = ['asks', 'working', 'rig', 'lines', 'frame', 'pulls', 'kit', 'shoot'];
+  const VIEWS = ['asks', 'working', 'rig', 'lines', 'frame', 'pulls', 'swaps', 'kit', 'shoot'];
 
   test.each(['light', 'dark'] as const)('every view is accessible, %s', async (colorScheme) => {
     const { page, context } = await freshPage(browser, { colorScheme, bypassCSP: true });

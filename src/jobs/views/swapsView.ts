@@ -1,0 +1,63 @@
+import { placeSetup } from '../../assembly/placing/placeSetup.ts';
+import { setupPieces } from '../../assembly/setupPieces.ts';
+import { centreOfMass, massPoints } from '../../assembly/space/massPoints.ts';
+import { glassesOf } from '../../check/subjects.ts';
+import type { Ledger } from '../../shoot/ledger/Ledger.ts';
+import { unitOfKey } from '../../units/unitOfKey.ts';
+import type { Amount } from '../../units/print.ts';
+
+/** One thing that may differ from lens to lens. A cell is absent where this lens does not have it. */
+export interface SwapRow {
+  readonly says: string;
+  readonly cells: readonly (Amount | string | undefined)[];
+  /** Differs between lenses: it has to be done at the swap. */
+  readonly moves: boolean;
+}
+
+export interface SwapsView {
+  readonly glasses: readonly { readonly id: string; readonly name: string }[];
+  readonly rows: readonly SwapRow[];
+}
+
+/** What is on the camera with each lens of a set, and what is set where: what a swap changes. */
+export function swapsView(ledger: Ledger, setup: string): SwapsView {
+  const ids = glassesOf(ledger, setup);
+  const glasses = ids.map((id) => ({ id, name: (ledger.at(`glasses/${id}/name`) as string | undefined) ?? id }));
+  return { glasses, rows: [...settingRows(ledger, setup, ids), onRow(ledger, setup, ids), ...weightRows(ledger, setup, ids)].map((row) => ({ ...row, moves: differs(row.cells) })) };
+}
+
+type Row = Omit<SwapRow, 'moves'>;
+
+const WORDS: Readonly<Record<string, string>> = { turnDeg: 'turn', tiltDeg: 'tilt', slideMm: 'slide', sideMm: 'to the side', heightMm: 'height' };
+
+/** Settings that the program finds, by joint, over the set. */
+function settingRows(ledger: Ledger, setup: string, ids: readonly string[]): Row[] {
+  const found = new Map<string, Map<string, Amount>>();
+  for (const glass of ids) {
+    for (const { joint, key, value } of placeSetup(ledger, setup, glass).settings) {
+      const says = `${joint.b.piece.name} on ${joint.a.piece.name}: ${WORDS[key] ?? key}`;
+      const row = found.get(says) ?? new Map<string, Amount>();
+      found.set(says, row);
+      row.set(glass, { value: Math.round(value * 10) / 10, unit: unitOfKey(key) });
+    }
+  }
+  return [...found].map(([says, row]) => ({ says, cells: ids.map((glass) => row.get(glass)) }));
+}
+
+function onRow(ledger: Ledger, setup: string, ids: readonly string[]): Row {
+  return { says: 'comes with the lens', cells: ids.map((glass) => [...setupPieces(ledger, setup, glass).values()].filter(({ fromGlass }) => fromGlass).map(({ name }) => name).join(', ')) };
+}
+
+function weightRows(ledger: Ledger, setup: string, ids: readonly string[]): Row[] {
+  const camera = ledger.at(`setups/${setup}/camera`) as string;
+  const whole = ids.map((glass) => centreOfMass(massPoints(ledger, setup, glass).filter(({ piece }) => piece.build === camera)));
+  return [
+    { says: 'weight of the camera', cells: whole.map((one) => (one === undefined ? undefined : { value: one.massG, unit: 'g' })) },
+    { says: 'centre of mass ahead of the sensor', cells: whole.map((one) => (one === undefined ? undefined : { value: Math.round(one.at[2]), unit: 'mm' })) },
+  ];
+}
+
+function differs(cells: SwapRow['cells']): boolean {
+  const said = cells.map((cell) => (typeof cell === 'object' ? cell.value : cell));
+  return new Set(said).size > 1;
+}

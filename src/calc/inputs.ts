@@ -1,5 +1,5 @@
 /** The kinds of input a calculator takes. Each names its unit and says in words what it is; the range is the schema's. */
-import { z } from 'zod';
+import * as z from 'zod';
 import type { Unit } from '../units/Unit.ts';
 
 const describe = <T extends z.ZodType>(schema: T, unit: Unit | '', meaning: string): T => schema.meta({ unit, description: meaning });

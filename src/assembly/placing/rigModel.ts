@@ -62,7 +62,7 @@ export function rigModel(ledger: Ledger, setup: string, glass: string): RigModel
     const pieces = setupPieces(ledger, setup, glass);
     const all = rigJoints(ledger, setup, glass).joints.flatMap((joint) => modelJoint(joint, glass) ?? []);
     const fixings = all.filter(({ joint }) => !joint.mesh && joint.fault === undefined);
-    const roots = rootsOf(ledger, setup, new Set([...pieces.keys()]));
+    const roots = rootsOf(ledger, setup, new Set(pieces.keys()));
     const { tree, used } = spanningTree(roots, fixings);
     const placed = new Set([...roots, ...tree.map(({ child }) => child)]);
     const bothPlaced = ({ joint }: ModelJoint) => placed.has(joint.a.ref) && placed.has(joint.b.ref);

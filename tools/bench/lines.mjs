@@ -18,7 +18,11 @@ export async function bench() {
     return batteryDay(new Asking(checker.ledger), 'one', 'kit/parts/pack-147', false);
   };
   const walk = () => JSON.stringify(one).length;
-  for (let i = 0; i < 30; i += 1) [ask(), day(), walk()];
+  for (let i = 0; i < 30; i += 1) {
+    ask();
+    day();
+    walk();
+  }
   const ms = median(25, () => timed(ask));
   const dayMs = median(25, () => timed(day));
   const floorMs = median(25, () => timed(walk));

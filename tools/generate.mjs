@@ -55,6 +55,15 @@ if (existsSync(join(root, 'src/check/questions'))) {
   ]);
 }
 
+const papers = makersBelow('src/papers', 'paper');
+write('src/papers/kinds.generated.ts', [
+  "import type { PaperKind } from './paper.ts';",
+  ...papers.map(({ file, name }) => `import { ${name} } from './${file}';`),
+  '',
+  '/** Every kind of paper, in the order of the files. */',
+  `export const kinds: readonly PaperKind[] = [${papers.map(({ name }) => name).join(', ')}];`,
+]);
+
 const rooms = filesBelow('src/standards/assumptions').map((file) => basename(file, '.ts'));
 write('src/standards/assumptions/index.generated.ts', [
   "import type { Assumption } from '../Assumption.ts';",

@@ -1,0 +1,86 @@
+import { existsSync, mkdirSync, statSync } from 'node:fs';
+import { dirname, join, resolve } from 'node:path';
+import { Command, Option } from 'commander';
+import { bundle, Papers, paperKinds } from '../../papers/bundle.ts';
+import { PAPERS, type PaperSize } from '../../papers/sheet/look.ts';
+import type { PaperFile } from '../../papers/paper.ts';
+import { textFile } from '../../papers/paper.ts';
+import { writeShoot } from '../../shoot/write.ts';
+import type { Shoot } from '../../shoot/schema/shoot.ts';
+import { chosen } from '../chosen.ts';
+import { loadShoot, systemFault, writeWhole } from '../files.ts';
+import { pressFor } from '../press.ts';
+import { Refusal } from '../Refusal.ts';
+import { EXIT, type World } from '../World.ts';
+
+export const summary = 'Prints what a set needs on paper, as PDF, CSV and pictures, and all of it as one zip';
+
+interface Options {
+  readonly out: string;
+  readonly setup?: string;
+  readonly only?: string;
+  readonly paper: PaperSize;
+  readonly imperial?: boolean;
+}
+
+export function command(world: World): Command {
+  return new Command('papers')
+    .description(`${summary}. Every setup where none is named. Kinds: ${paperKinds.map(({ id }) => id).join(', ')}.`)
+    .argument('<file>', 'a *.shoot.json file')
+    .requiredOption('--out <folder>', 'where to write; made where it is not there')
+    .option('--setup <name>', 'only this setup')
+    .option('--only <kind>', 'only this kind of paper')
+    .addOption(new Option('--paper <size>', 'paper size').choices(Object.keys(PAPERS)).default('A4'))
+    .option('--imperial', 'inches, feet and pounds')
+    .action((file: string, options: Options) => printPapers(world, file, options));
+}
+
+async function printPapers(world: World, file: string, options: Options): Promise<void> {
+  const shoot = loadShoot(world, file);
+  const press = await pressFor(world, { paper: options.paper, system: options.imperial === true ? 'imperial' : 'metric' });
+  const papers = new Papers(shoot, press, {
+    ...(options.setup === undefined ? {} : { setups: [chosen(shoot.setups, options.setup, 'setup')] }),
+    ...(options.only === undefined ? {} : { kinds: [chosen(Object.fromEntries(paperKinds.map(({ id, says }) => [id, { name: says }])), options.only, 'kind of paper')] }),
+  });
+  const made = await makeAll(world, papers);
+  if (made === undefined) return;
+  if (made.length === 0) throw new Refusal(file, [{ path: '', message: 'Nothing of this kind arises here; nothing was written.' }]);
+  writeAll(options.out, options.only === undefined ? [...made, { path: bundleName(shoot), bytes: bundle([...made, textFile('shoot.shoot.json', writeShoot(shoot))]) }] : made);
+  if (press.fonts.missing.size > 0) world.err(`The fonts have no letters for ${[...press.fonts.missing].slice(0, 20).join(' ')}: they are printed as boxes.\n`);
+  world.out(`${made.length} ${made.length === 1 ? 'paper' : 'papers'} written to ${options.out}\n`);
+}
+
+/** Makes everything in memory first: what is stopped or goes wrong has written nothing. */
+async function makeAll(world: World, papers: Papers): Promise<PaperFile[] | undefined> {
+  const made: PaperFile[] = [];
+  for (const [at, step] of papers.steps.entries()) {
+    // Gives ctrl-C a chance to be heard.
+    await new Promise((resume) => { setImmediate(resume); });
+    if (world.stop.aborted) {
+      world.err('Stopped. Nothing was written.\n');
+      world.exitCode = EXIT.badInput;
+      return undefined;
+    }
+    world.err(`${String(at + 1).padStart(3)} of ${papers.steps.length}  ${step.says}\n`);
+    made.push(...papers.make(step));
+  }
+  return made;
+}
+
+const bundleName = ({ title }: Shoot): string => `${title.toLowerCase().replaceAll(/[^\p{L}\p{N}]+/gu, '-').replaceAll(/^-|-$/g, '').slice(0, 60) || 'papers'}.zip`;
+
+/** Folders first, so that one that cannot be made or written stops everything. */
+function writeAll(out: string, files: readonly PaperFile[]): void {
+  for (const folder of new Set(files.map(({ path }) => dirname(join(out, path))))) makeFolder(folder);
+  for (const { path, bytes } of files) writeWhole(join(out, path), bytes);
+}
+
+function makeFolder(folder: string): void {
+  try {
+    if (existsSync(folder) && !statSync(folder).isDirectory()) throw new Refusal(folder, [{ path: '', message: 'There is a file of this name; a folder is needed.' }]);
+    mkdirSync(resolve(folder), { recursive: true });
+  } catch (thrown) {
+    if (thrown instanceof Refusal) throw thrown;
+    throw new Refusal(folder, [systemFault(thrown)]);
+  }
+}

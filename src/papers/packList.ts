@@ -1,0 +1,115 @@
+import { type PartInUse, partsInUse } from '../check/quantities/partsInUse.ts';
+import type { Ledger } from '../shoot/ledger/Ledger.ts';
+import { CARRIAGE_EDITION, CARRIAGE_OPEN, carriageClass } from '../standards/carriageLimits.ts';
+import { printAmount } from '../units/print.ts';
+import { writeCsv } from './csv.ts';
+import { type Making, paper, textFile } from './paper.ts';
+import { pdfFile, sheetFor } from './printed.ts';
+import { SIZE } from './sheet/look.ts';
+import type { Sheet } from './sheet/Sheet.ts';
+import { type Row, table } from './sheet/table.ts';
+
+/** One line of the list. */
+export interface PackRow {
+  readonly id: string;
+  readonly name: string;
+  readonly kind: string;
+  readonly serial: string;
+  readonly owner: 'owned' | 'rented' | 'borrowed' | '';
+  readonly from: string;
+  readonly used: number;
+  readonly have: number;
+  readonly eachG: number | undefined;
+  readonly wattHours: number | undefined;
+  readonly flies: string;
+  /** How many are wanted beyond what is there. */
+  readonly short: number;
+}
+
+export const packList = paper({
+  id: 'pack-list',
+  says: 'Pack list',
+  per: 'shoot',
+  make: (making) => {
+    const rows = packRows(making.ledger);
+    const sheet = sheetFor(making, 'Pack list', 'everything that goes in the van');
+    gaps(sheet, rows);
+    kitTable(sheet, rows, making);
+    packsTable(sheet, rows);
+    rentals(sheet, rows);
+    return [pdfFile(making, 'pack-list.pdf', 'Pack list', sheet.pages()), textFile('pack-list.csv', packCsv(rows))];
+  },
+});
+
+/** What the kit holds and the day wants. Copies take the place of the part they are; a part that is all copies is not listed twice. */
+export function packRows(ledger: Ledger): PackRow[] {
+  return partsInUse(ledger)
+    .filter(({ part, used, have }) => used > 0 || have > 0 || part.copyPath !== undefined)
+    .map((one) => rowOf(one, ledger));
+}
+
+function rowOf({ part, used, have }: PartInUse, ledger: Ledger): PackRow {
+  const own = <T>(key: string): T | undefined => (part.copyPath === undefined ? undefined : (ledger.at(`${part.copyPath}/${key}`) as T | undefined));
+  const [volts, ampHours] = [part.figure('pack/nominalV'), part.figure('pack/capacityAh')];
+  const wattHours = volts === undefined || ampHours === undefined ? undefined : volts.value * ampHours.value;
+  const flies = wattHours === undefined ? '' : carriageClass(wattHours).says;
+  return {
+    id: part.id, name: part.name, kind: part.kind, serial: own<string>('serial') ?? '', owner: own<PackRow['owner']>('own') ?? '', from: own<string>('from') ?? '', used, have,
+    eachG: part.figure('massG')?.value, wattHours, flies: part.read('pack/outlets') === true ? `${flies} ${CARRIAGE_OPEN.powerBanks.says}` : flies, short: Math.max(0, used - have),
+  };
+}
+
+function gaps(sheet: Sheet, rows: readonly PackRow[]): void {
+  const short = rows.filter((row) => row.short > 0);
+  if (short.length === 0) return;
+  sheet.text(`Short of ${short.reduce((sum, row) => sum + row.short, 0)}: to hire, buy or plan around`, { face: 'strong', sizePt: SIZE.heading, afterMm: 1.4 });
+  table(sheet, [{ says: 'item', share: 5 }, { says: 'wanted at once', mm: 26, align: 'end' }, { says: 'there are', mm: 18, align: 'end' }, { says: 'short', mm: 14, align: 'end' }],
+    short.map(({ name, used, have, short: lack }) => ({ cells: [{ text: name, verdict: 'fails' }, String(used), String(have), { text: String(lack), face: 'strong' }] })));
+}
+
+function kitTable(sheet: Sheet, rows: readonly PackRow[], { press }: Making): void {
+  const mass = (grams: number | undefined, count: number) => (grams === undefined ? '' : printAmount({ value: grams * count, unit: 'g' }, press.system));
+  const byKind = [...new Set(rows.map(({ kind }) => kind))].map((kind) => [kind, rows.filter((row) => row.kind === kind)] as const);
+  const listed = byKind.flatMap(([kind, some]): Row[] => [
+    { cells: [], group: capital(kind) },
+    ...some.map(({ name, serial, owner, from, used, have, eachG }): Row => ({
+      cells: [
+        { text: name, box: true }, [serial, owner === 'owned' || owner === '' ? '' : `${owner}${from === '' ? '' : ` from ${from}`}`].filter((word) => word !== '').join('\n'),
+        String(have), used === 0 ? { text: 'spare', quiet: true } : String(used), mass(eachG, 1), mass(eachG, have), { text: '', box: true },
+      ],
+    })),
+  ]);
+  table(sheet, [
+    { says: 'out  item', share: 7 }, { says: 'serial, owner', share: 4 }, { says: 'have', mm: 11, align: 'end' }, { says: 'used at once', mm: 13, align: 'end' },
+    { says: 'each', mm: 16, align: 'end' }, { says: 'all', mm: 17, align: 'end' }, { says: 'back', mm: 8 },
+  ], listed);
+  const known = rows.filter(({ eachG }) => eachG !== undefined);
+  const total = known.reduce((sum, { eachG = 0, have }) => sum + eachG * have, 0);
+  const open = rows.length - known.length;
+  sheet.text(`Together ${printAmount({ value: total, unit: 'g' }, press.system)} without cases${open === 0 ? '' : `; the mass of ${open} ${open === 1 ? 'item is' : 'items is'} not entered`}.`, { face: 'strong' });
+}
+
+function packsTable(sheet: Sheet, rows: readonly PackRow[]): void {
+  const packs = rows.filter(({ wattHours }) => wattHours !== undefined);
+  if (packs.length === 0) return;
+  sheet.heading('Batteries, and how they fly');
+  table(sheet, [{ says: 'pack', share: 3 }, { says: 'have', mm: 11, align: 'end' }, { says: 'Wh each', mm: 18, align: 'end' }, { says: 'Wh all', mm: 18, align: 'end' }, { says: 'with a passenger', share: 6 }],
+    packs.map(({ name, have, wattHours = 0, flies }) => ({ cells: [name, String(have), watts(wattHours), watts(wattHours * have), flies] })));
+  sheet.text(`By ${CARRIAGE_EDITION}. Airlines may be stricter; ask before the day. Damaged, swollen or recalled packs do not travel. Tape over terminals; never charge unattended, or below 0 °C.`, { sizePt: SIZE.small });
+}
+
+function rentals(sheet: Sheet, rows: readonly PackRow[]): void {
+  const rented = rows.filter(({ owner }) => owner === 'rented' || owner === 'borrowed');
+  if (rented.length === 0) return;
+  sheet.heading('Rented and borrowed: check out, return');
+  table(sheet, [{ says: 'item', share: 4 }, { says: 'serial', share: 3 }, { says: 'from', share: 3 }, { says: 'out: date, state', share: 4 }, { says: 'return: date, state', share: 4 }],
+    rented.map(({ name, serial, from }) => ({ cells: [name, serial, from, { text: '', box: true }, { text: '', box: true }], leastMm: 10 })));
+}
+
+const watts = (value: number): string => printAmount({ value, unit: 'Wh' }).replace(/\D*Wh$/, '');
+export const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
+
+function packCsv(rows: readonly PackRow[]): string {
+  return writeCsv(['id', 'item', 'kind', 'serial', 'owner', 'from', 'have', 'used at once', 'short', 'each g', 'all g', 'Wh each', 'flies'],
+    rows.map((row) => [row.id, row.name, row.kind, row.serial, row.owner, row.from, row.have, row.used, row.short, row.eachG, row.eachG === undefined ? undefined : row.eachG * row.have, row.wattHours, row.flies]));
+}

@@ -29,12 +29,33 @@ function mendOf(asking: Asking, subject: ShotSubject, plan: PullPlan, { change, 
   const edit = editOf(asking, subject, plan, change);
   const costs = COSTS.find(([starts]) => change.startsWith(starts))?.[1];
   return {
-    says: `${change[0]?.toUpperCase() ?? ''}${change.slice(1)}: ${printNumber(shareSharp * 100, 2)} % sharp, ${printNumber(gain * 100, 2)} points more`,
+    says: `${cureOf(change)} (${printNumber(shareSharp * 100, 2)} % sharp, ${printNumber(gain * 100, 2)} points more)`,
     use: (1 - shareSharp) / (1 - wished),
     ...(edit === undefined ? {} : { edit }),
     ...(costs === undefined ? {} : { costs }),
   };
 }
+
+/** A change as something to do. */
+function cureOf(change: string): string {
+  return CURES[change] ?? (change.startsWith('mode: ') ? `Set the transmitter to ${change.slice('mode: '.length)}` : `${change[0]?.toUpperCase() ?? ''}${change.slice(1)}`);
+}
+
+const CURES: Readonly<Record<string, string>> = {
+  'one stop less open': 'Close the stop by one',
+  'a focal length a quarter shorter': 'Take a focal length a quarter shorter',
+  'everything a quarter slower': 'Play everything a quarter slower',
+  'two more marks in each move': 'Lay two more marks in each move',
+  'half the picture delay': 'Halve the delay of the picture',
+  'half the blur visible: a larger or nearer screen': 'Make half the blur visible: a larger or nearer screen, or a punch-in',
+  'a motor twice as fast': 'Take a motor twice as fast',
+  'no play': 'Take out the play',
+  'on a tripod': 'Put the camera on a tripod',
+  'pulled between two hard stops': 'Pull it between two hard stops',
+  'pulled by known marks': 'Pull it by known marks',
+  'pulled by the picture alone': 'Pull it by the picture alone',
+  'pulled by marks and picture': 'Pull it by marks and picture',
+};
 
 const COSTS: readonly (readonly [string, string])[] = [
   ['one stop less open', 'a stop more light or sensitivity'],

@@ -12,6 +12,7 @@ import { type ShotRing, shotRing } from './ringAngle.ts';
 import { ringDrive, runOf } from './ringDrive.ts';
 import { ringPlay } from './ringPlay.ts';
 import { focusRing } from './focusRing.ts';
+import { shootFigure } from './shootFigures.ts';
 import { shotMoves } from './shotMoves.ts';
 import { RMS_OF_SWAY, swayOf } from './swayOf.ts';
 import { type ModeSeen, transmitterModes } from './transmitterModes.ts';
@@ -39,7 +40,7 @@ export function pullGiven(asking: Asking, subject: ShotSubject, { seed, trials }
   const ring = shotRing(asking, subject);
   const given: PullGiven = {
     seed, trials, seconds: lengthS(keyframes), stepMs: Math.min(2, 1000 / frameRateOf(asking, subject)), frameRateHz: frameRateOf(asking, subject),
-    keyframes, subjectMissMm: asking.assume(focus.subjectMissMm).value, ...sway(asking, subject),
+    keyframes, subjectMissMm: missOf(asking, subject), ...sway(asking, subject),
     scale: marksAsTaped(ring), ...optics(focusing(asking, subject)),
     way, marksPerMove: marksBetween(asking, subject.shot, keyframes), ...handErrors(asking, subject, wheel),
     ...(seen ?? { pictureDelayMs: 0, visibleBlurMm: 1 }), ...eye(asking),
@@ -77,6 +78,9 @@ function marksAsTaped({ scale, distanceAt, closeUp }: ShotRing): PullGiven['scal
 function sway(asking: Asking, subject: ShotSubject): Pick<PullGiven, 'swayMm' | 'swayHz'> {
   return { swayMm: (swayOf(asking, subject)?.value ?? 0) * RMS_OF_SWAY, swayHz: asking.assume(focus.swayHz).value };
 }
+
+/** As the shot states it, else as people usually do. */
+const missOf = (asking: Asking, { shot }: ShotSubject): number => (shootFigure(asking.ledger, `shots/${shot}/missMm`) ?? asking.assume(focus.subjectMissMm)).value;
 
 /** Marks that the shot lists between the ends of its moves; of several moves, those of the one with fewest. */
 function marksBetween({ ledger }: Asking, shot: string, keyframes: PullGiven['keyframes']): number {

@@ -4,7 +4,7 @@ import { printAmount, printNumber } from '../../../units/print.ts';
 import type { Mend } from '../../answer.ts';
 import type { Asking } from '../../Asking.ts';
 import { judgeRatio } from '../../judge.ts';
-import { nameAt } from '../../nameAt.ts';
+import { shotName } from '../../quantities/shotName.ts';
 import { eachPulled } from '../../quantities/eachDriven.ts';
 import { blurAt, focusing } from '../../quantities/depthAt.ts';
 import { outOfReach } from '../../quantities/focusReach.ts';
@@ -37,7 +37,7 @@ export const follow = question({
     const { pictureDelayMs, visibleBlurMm } = loop;
     const blur = blurAtDelay(pictureDelayMs);
     const latest = latestPicture(blurAtDelay, circleOfConfusionMm);
-    const shot = nameAt(asking.ledger, 'shots', subject.shot);
+    const shot = shotName(asking, subject);
     const never = latest === undefined;
     return judgeRatio({
       needs: { amount: { value: blur, unit: 'mm' }, from: `blur while trailing the move by ${printAmount({ value: loop.trailSWith(pictureDelayMs), unit: 's' })}` },

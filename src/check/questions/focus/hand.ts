@@ -3,7 +3,7 @@ import { printAmount, printNumber } from '../../../units/print.ts';
 import type { Judgement, Mend, Step } from '../../answer.ts';
 import type { Asking } from '../../Asking.ts';
 import { judgeRatio, judgeYes } from '../../judge.ts';
-import { nameAt } from '../../nameAt.ts';
+import { shotName } from '../../quantities/shotName.ts';
 import { eachPulled } from '../../quantities/eachDriven.ts';
 import { outOfReach } from '../../quantities/focusReach.ts';
 import { type HandWheel, handWheel } from '../../quantities/handWheel.ts';
@@ -66,7 +66,7 @@ function tooShort(asking: Asking, subject: ShotSubject, wheel: HandWheel, { ends
   if (wheel.mapped || !stops || wheelTurn <= wheel.turn.value) return undefined;
   return judgeYes({
     yes: false,
-    says: { holds: '', fails: `${wheel.piece.name} comes to its own stop before the end of ${nameAt(asking.ledger, 'shots', subject.shot)}.` },
+    says: { holds: '', fails: `${wheel.piece.name} comes to its own stop before the end of ${shotName(asking, subject)}.` },
     needs: { amount: { value: wheelTurn, unit: 'deg' }, from: 'turn of the wheel between the ends of the shot' },
     has: { amount: { value: wheel.turn.value, unit: 'deg' }, from: `from stop to stop of ${wheel.piece.name}` },
     steps: stopSteps(wheel, ends),
@@ -81,7 +81,7 @@ function leastTeeth({ piece, turn }: HandWheel, wheelTurn: number): number {
 
 function judged(asking: Asking, subject: ShotSubject, wheel: HandWheel, { ends, wheelTurn }: Move): Judgement {
   const grip = asking.assume(focus.handTurnDeg);
-  const shot = nameAt(asking.ledger, 'shots', subject.shot);
+  const shot = shotName(asking, subject);
   const { name } = wheel.piece;
   return judgeRatio({
     needs: { amount: { value: wheelTurn, unit: 'deg' }, from: `of ${name}${wheel.mapped ? ', mapped over the whole throw' : ', by its gears'}` },

@@ -1,7 +1,7 @@
 import { printAmount } from '../../../units/print.ts';
 import type { Mend } from '../../answer.ts';
 import { judgeRatio } from '../../judge.ts';
-import { nameAt } from '../../nameAt.ts';
+import { shotName } from '../../quantities/shotName.ts';
 import { eachPulled } from '../../quantities/eachDriven.ts';
 import { outOfReach } from '../../quantities/focusReach.ts';
 import { type RingDrive, gearsOf, ringDrive, runOf, turnsAtAll } from '../../quantities/ringDrive.ts';
@@ -25,7 +25,7 @@ export const inTime = question({
     if (fastest === undefined) return null;
     const { ringRpm, fullThrowS, motorTorqueNm } = runOf(found);
     const has = 6 * ringRpm;
-    const shot = nameAt(asking.ledger, 'shots', subject.shot);
+    const shot = shotName(asking, subject);
     const { motor, ring } = found;
     const between = `${tape(fastest.fromMm)} → ${tape(fastest.toMm)} in ${printAmount({ value: fastest.seconds, unit: 's' })}`;
     return judgeRatio({

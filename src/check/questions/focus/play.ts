@@ -2,7 +2,7 @@ import { printAmount, printNumber } from '../../../units/print.ts';
 import { judgeRatio, judgeYes } from '../../judge.ts';
 import type { Judgement, Mend, Step } from '../../answer.ts';
 import type { Asking } from '../../Asking.ts';
-import { nameAt } from '../../nameAt.ts';
+import { shotName } from '../../quantities/shotName.ts';
 import { eachPulled } from '../../quantities/eachDriven.ts';
 import { outOfReach } from '../../quantities/focusReach.ts';
 import { type RingPlay, ringPlay } from '../../quantities/ringPlay.ts';
@@ -33,7 +33,7 @@ export const play = question({
 });
 
 function judged(asking: Asking, subject: ShotSubject, found: RingPlay, { distanceMm, turn }: { distanceMm: number; turn: SharpTurn }): Judgement {
-  const shot = nameAt(asking.ledger, 'shots', subject.shot);
+  const shot = shotName(asking, subject);
   return judgeRatio({
     needs: { amount: { value: found.value, unit: 'deg' }, from: `play at the ring${found.parts.some(({ assumed }) => assumed) ? ', some of it assumed' : ''}` },
     has: { amount: { value: turn.oneWayDeg, unit: 'deg' }, from: `of the ring stay sharp on either side of ${printAmount({ value: distanceMm / 1000, unit: 'm' })}` },
@@ -48,7 +48,7 @@ function judged(asking: Asking, subject: ShotSubject, found: RingPlay, { distanc
 }
 
 function endless(asking: Asking, subject: ShotSubject, found: RingPlay): Judgement {
-  const says = `${nameAt(asking.ledger, 'shots', subject.shot)} stays sharp wherever the ring stands.`;
+  const says = `${shotName(asking, subject)} stays sharp wherever the ring stands.`;
   return judgeYes({ yes: true, says: { holds: says, fails: says }, steps: partSteps(found) });
 }
 

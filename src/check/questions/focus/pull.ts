@@ -6,7 +6,7 @@ import { printAmount, printNumber } from '../../../units/print.ts';
 import type { Curve, Judgement, Step } from '../../answer.ts';
 import type { Asking } from '../../Asking.ts';
 import { judgeShare } from '../../judge.ts';
-import { nameAt } from '../../nameAt.ts';
+import { shotName } from '../../quantities/shotName.ts';
 import { changeMends } from '../../quantities/pullChanges.ts';
 import { eachPulled } from '../../quantities/eachDriven.ts';
 import { outOfReach } from '../../quantities/focusReach.ts';
@@ -42,7 +42,10 @@ const PULLED: Record<PullWay, string> = {
 
 function judgement(asking: Asking, subject: ShotSubject, plan: PullPlan, outcome: PullOutcome): Judgement {
   const wished = asking.assume(focus.shareSharp);
-  const shot = nameAt(asking.ledger, 'shots', subject.shot);
+  const short = outcome.shareSharp < 1 - 0.9 * (1 - wished.value);
+  const mends = short ? changeMends(asking, subject, plan, outcome, wished.value) : [];
+  const enough = mends.some(({ use = 0 }) => use <= 1);
+  const shot = shotName(asking, subject);
   const pulled = PULLED[plan.way];
   return judgeShare({
     got: outcome.shareSharp,
@@ -50,13 +53,13 @@ function judgement(asking: Asking, subject: ShotSubject, plan: PullPlan, outcome
     needs: { amount: { value: wished.value, unit: 'share' }, from: 'of a usual take sharp, as wished (assumed)' },
     has: { amount: { value: outcome.shareSharp, unit: 'share' }, from: `of ${plan.given.trials} simulated takes, pulled ${pulled}` },
     says: {
-      holds: `${shot}, pulled ${pulled}, stays sharp for most of a simulated take.`,
-      tight: `${shot}, pulled ${pulled}, is only just sharp often enough in simulated takes.`,
-      fails: `${shot}, pulled ${pulled}, is soft too much of the time in simulated takes.`,
+      holds: `${shot} pulled ${pulled} stays sharp for most of a simulated take.`,
+      tight: `${shot} pulled ${pulled} is only just sharp often enough in simulated takes.`,
+      fails: `${shot} pulled ${pulled} is soft too much of the time in simulated takes.`,
     },
     steps: steps(plan, outcome),
-    mends: outcome.shareSharp < 1 - 0.9 * (1 - wished.value) ? changeMends(asking, subject, plan, outcome, wished.value) : [],
-    notes: outcome.limits,
+    mends,
+    notes: [...(outcome.shareSharp >= wished.value || enough ? [] : ['No single change that was tried is enough; those that help most come first.']), ...outcome.limits],
     curve: bands(plan, outcome),
   });
 }

@@ -6,6 +6,7 @@ import { judgeYes } from '../../judge.ts';
 import { focusRing } from '../../quantities/focusRing.ts';
 import { type RingScale, focusScaleOf } from '../../quantities/focusScaleOf.ts';
 import { shotsWith } from '../../quantities/lightThrough.ts';
+import { shotName } from '../../quantities/shotName.ts';
 import { shotDistances } from '../../quantities/shotDistances.ts';
 import { opticalPath } from '../../../assembly/opticalPath.ts';
 import type { Asking } from '../../Asking.ts';
@@ -64,7 +65,7 @@ function judged(asking: Asking, subject: SetupGlass, found: RingScale, { name, m
 function shotsBeyond(asking: Asking, subject: SetupGlass, { farMm }: RingScale): string[] {
   return shotsWith(asking, subject)
     .filter((shot) => asking.ledger.at(`shots/${shot}/subject`) !== undefined && asking.ledger.at(`shots/${shot}/diopter`) === undefined && shotDistances(asking, shot).farMm > farMm)
-    .map((shot) => asking.ledger.at(`shots/${shot}/name`) as string);
+    .map((shot) => shotName(asking, { shot }));
 }
 
 const tape = (mm: number): string => printAmount({ value: mm / 1000, unit: 'm' });

@@ -1,6 +1,6 @@
 import { printAmount, printNumber } from '../../../units/print.ts';
 import { judgeRatio } from '../../judge.ts';
-import { nameAt } from '../../nameAt.ts';
+import { shotName } from '../../quantities/shotName.ts';
 import { eachPulled } from '../../quantities/eachDriven.ts';
 import { outOfReach } from '../../quantities/focusReach.ts';
 import { handWheel, stepDegOf } from '../../quantities/handWheel.ts';
@@ -26,7 +26,7 @@ export const step = question({
     if (stepDeg === 0) return null;
     const tightest = tightestOf(asking, subject, shotMoves(asking, subject.shot).map(({ distanceMm }) => distanceMm));
     if (tightest === undefined || tightest.turn.oneWayDeg === Infinity) return null;
-    const shot = nameAt(asking.ledger, 'shots', subject.shot);
+    const shot = shotName(asking, subject);
     return judgeRatio({
       needs: { amount: { value: stepDeg / 2, unit: 'deg' }, from: `half a step of ${wheel.piece.name}, at the ring` },
       has: { amount: { value: tightest.turn.oneWayDeg, unit: 'deg' }, from: `of the ring stay sharp on either side of ${printAmount({ value: tightest.distanceMm / 1000, unit: 'm' })}` },

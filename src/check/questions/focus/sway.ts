@@ -2,7 +2,7 @@ import { printAmount } from '../../../units/print.ts';
 import type { Mend } from '../../answer.ts';
 import type { Asking } from '../../Asking.ts';
 import { judgeRatio } from '../../judge.ts';
-import { nameAt } from '../../nameAt.ts';
+import { shotName } from '../../quantities/shotName.ts';
 import { origin } from '../../origin.ts';
 import { type Focusing, depthOf, focusing } from '../../quantities/depthAt.ts';
 import { eachPulled } from '../../quantities/eachDriven.ts';
@@ -29,7 +29,7 @@ export const sway = question({
     if (nearMm === Infinity) return null;
     const how = focusing(asking, subject);
     const spare = shorterSide(how, nearMm);
-    const shot = nameAt(asking.ledger, 'shots', subject.shot);
+    const shot = shotName(asking, subject);
     return judgeRatio({
       needs: { amount: { value: swayed.value, unit: 'mm' }, from: `sway either way ${origin(swayed)}` },
       has: { amount: { value: spare, unit: 'mm' }, from: `depth ahead of the subject at ${printAmount({ value: nearMm / 1000, unit: 'm' })}, the shorter side` },

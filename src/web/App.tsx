@@ -15,6 +15,7 @@ const LinesView = lazy(() => import('./lines/LinesView.tsx').then(({ LinesView: 
 const PullView = lazy(() => import('./pull/PullView.tsx').then(({ PullView: component }) => ({ default: component })));
 const RigView = lazy(() => import('./rig/RigView.tsx').then(({ RigView: component }) => ({ default: component })));
 const SwapsView = lazy(() => import('./swaps/SwapsView.tsx').then(({ SwapsView: component }) => ({ default: component })));
+const PapersView = lazy(() => import('./papers/PapersView.tsx').then(({ PapersView: component }) => ({ default: component })));
 const ShootTables = lazy(() => import('./shoot/ShootTables.tsx').then(({ ShootTables: component }) => ({ default: component })));
 
 export function App() {
@@ -54,6 +55,7 @@ function Centre({ view }: { readonly view: View }) {
     case 'working': return <Working />;
     case 'frame': return <FrameView />;
     case 'lines': return <LinesView />;
+    case 'papers': return <PapersView />;
     case 'swaps': return <SwapsView />;
     case 'pulls': return <PullView />;
     case 'kit': return <Kit />;

@@ -173,6 +173,31 @@ describe.skipIf(executablePath === undefined)('the page in a browser', { timeout
     await context.close();
   });
 
+  test('papers are made in the page: a PDF to open, all in one zip', async () => {
+    const { page, complaints, context } = await freshPage(browser);
+    await openDemo(page, site.url, 'papers');
+    await page.getByRole('checkbox').first().waitFor();
+    await page.getByRole('combobox', { name: 'Setup' }).selectOption({ index: 1 });
+    await page.getByRole('button', { name: 'Make the papers' }).click();
+    const papers = page.locator('.papers-made a');
+    await papers.first().waitFor({ timeout: 20_000 });
+    expect(await papers.filter({ hasText: '.pdf' }).first().getAttribute('href')).toMatch(/^blob:/);
+    const [zip] = await Promise.all([page.waitForEvent('download'), page.getByRole('button', { name: 'Save all as one zip' }).click()]);
+    expect(readFileSync((await zip.path()) ?? '').subarray(0, 2).toString()).toBe('PK');
+    expect(complaints).toEqual([]);
+    await context.close();
+  });
+
+  test('a table of parts is taken in, its bad rows named', async () => {
+    const { page, context } = await freshPage(browser);
+    await openDemo(page, site.url, 'kit');
+    await page.getByLabel('Take parts from a CSV table or an EDID').setInputFiles({ name: 'kit.csv', mimeType: 'text/csv', buffer: Buffer.from('name,kind,massG\nOdd clamp,rod clamp,95\nNo such thing,submarine,3\n') });
+    await page.getByRole('alert').getByText(/row 3/).waitFor();
+    await page.getByRole('searchbox', { name: 'Search the kit' }).fill('odd clamp');
+    await page.getByRole('button', { name: /Odd clamp/ }).waitFor();
+    await context.close();
+  });
+
   test('begins a shoot from the five-minute questions', async () => {
     const { page, complaints, context } = await freshPage(browser);
     await page.goto(site.url);
@@ -209,7 +234,7 @@ describe.skipIf(executablePath === undefined)('the page in a browser', { timeout
   });
 
   const AXE = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
-  const VIEWS = ['asks', 'working', 'rig', 'lines', 'frame', 'pulls', 'swaps', 'kit', 'shoot'];
+  const VIEWS = ['asks', 'working', 'rig', 'lines', 'frame', 'pulls', 'swaps', 'kit', 'shoot', 'papers'];
 
   test.each(['light', 'dark'] as const)('every view is accessible, %s', async (colorScheme) => {
     const { page, context } = await freshPage(browser, { colorScheme, bypassCSP: true });

@@ -1,6 +1,6 @@
 import { Store, useStore } from './Store.ts';
 
-export const VIEWS = ['asks', 'working', 'rig', 'lines', 'frame', 'pulls', 'swaps', 'kit', 'shoot'] as const;
+export const VIEWS = ['asks', 'working', 'rig', 'lines', 'frame', 'pulls', 'swaps', 'kit', 'shoot', 'papers'] as const;
 export type View = (typeof VIEWS)[number];
 
 /** What the address says: which view, and what it looks at. Every view has an address of its own. */

@@ -3,7 +3,7 @@ import type { Solid } from '../../shoot/schema/mechanics.ts';
 import type { Part } from '../../shoot/schema/part.ts';
 import type { Ledger } from '../../shoot/ledger/Ledger.ts';
 import { type WorldSolid, worldSolids } from '../../assembly/space/worldSolids.ts';
-import type { Rotation } from '../../assembly/placing/Transform.ts';
+import { type Rotation, cross, unit } from '../../assembly/placing/Transform.ts';
 
 /**
  * A placed setup with one of its glasses as binary glTF 2.0: metres, +Y up, +Z to the subject; one node a piece under its name, one
@@ -26,7 +26,7 @@ export async function rigGltf(ledger: Ledger, setup: string, glass: string): Pro
     const own = solids.filter(({ piece }) => piece.ref === ref);
     const piece = (own[0] as WorldSolid).piece;
     const node = document.createNode(piece.name).setTranslation([builds.indexOf(piece.build) * 2, 0, 0]).setExtras({ piece: ref, build: piece.build });
-    for (const world of own) node.addChild(solidNode(document, buffer, world).setMesh(meshOf(document, buffer, world, materialFor(piece.part.kind))));
+    for (const world of own) node.addChild(solidNode(document, world).setMesh(meshOf(document, buffer, world, materialFor(piece.part.kind))));
     scene.addChild(node);
   }
   return new WebIO().writeBinary(document);
@@ -39,7 +39,7 @@ const TONES: Partial<Record<Part['kind'], Tone>> = {
   body: [0.22, 0.24, 0.27], lens: [0.36, 0.4, 0.45], block: [0.36, 0.4, 0.45], focuser: [0.36, 0.4, 0.45], motor: [0.5, 0.42, 0.3], monitor: [0.3, 0.38, 0.4], battery: [0.42, 0.38, 0.3], rod: [0.7, 0.7, 0.68],
 };
 
-function solidNode(document: Document, _buffer: unknown, { place, solid }: WorldSolid) {
+function solidNode(document: Document, { place, solid }: WorldSolid) {
   return document.createNode(solid.name ?? solid.shape).setTranslation([place.t[0] / 1000, place.t[1] / 1000, place.t[2] / 1000]).setRotation(quaternionOf(place.r));
 }
 
@@ -65,23 +65,29 @@ const SIDES = 48;
 
 export function solidMesh(solid: Solid): SolidMesh {
   const mesh = { positions: [] as number[], normals: [] as number[], indices: [] as number[] };
-  const quad = (corners: readonly (readonly number[])[]): void => {
-    const [a, b, , d] = corners as [number[], number[], number[], number[]];
-    const edge = (from: readonly number[], to: readonly number[]) => [0, 1, 2].map((at) => (to[at] ?? 0) - (from[at] ?? 0));
-    const [u, v] = [edge(a, b), edge(a, d)] as [number[], number[]];
-    const normal = [u[1]! * v[2]! - u[2]! * v[1]!, u[2]! * v[0]! - u[0]! * v[2]!, u[0]! * v[1]! - u[1]! * v[0]!];
-    const size = Math.hypot(...normal) || 1;
+  const face = (corners: readonly (readonly number[])[]): void => {
+    const normal = faceNormal(corners);
     const first = mesh.positions.length / 3;
     for (const corner of corners) {
       mesh.positions.push(...corner);
-      mesh.normals.push(...normal.map((one) => one / size));
+      mesh.normals.push(...normal);
     }
-    mesh.indices.push(first, first + 1, first + 2, first, first + 2, first + 3);
+    for (let at = 2; at < corners.length; at += 1) mesh.indices.push(first, first + at - 1, first + at);
   };
-  if (solid.shape === 'box') boxFaces(solid.sizeMm).forEach(quad);
-  else roundFaces(solid.along, solid.diameterMm / 2, solid.shape === 'tube' ? solid.boreMm / 2 : 0, solid.lengthMm / 2).forEach(quad);
+  if (solid.shape === 'box') boxFaces(solid.sizeMm).forEach(face);
+  else roundFaces(solid.along, solid.diameterMm / 2, solid.shape === 'tube' ? solid.boreMm / 2 : 0, solid.lengthMm / 2).forEach(face);
   return mesh;
 }
+
+/** The way out of a flat face of three or four corners. */
+function faceNormal(corners: readonly (readonly number[])[]): [number, number, number] {
+  const [a, b, c, d = a] = corners as [Corner, Corner, Corner, Corner?];
+  const [u, v]: Corner[] = [[c[0] - a[0], c[1] - a[1], c[2] - a[2]], [d[0] - b[0], d[1] - b[1], d[2] - b[2]]];
+  const normal = cross(u as Corner, v as Corner);
+  return unit(normal, [0, 0, 1]) as [number, number, number];
+}
+
+type Corner = [number, number, number];
 
 function boxFaces([x, y, z]: readonly number[]): number[][][] {
   const at = (i: number, j: number, k: number) => [(i * (x ?? 0)) / 2, (j * (y ?? 0)) / 2, (k * (z ?? 0)) / 2];
@@ -100,8 +106,8 @@ function roundFaces(along: 'x' | 'y' | 'z', outer: number, bore: number, half: n
   };
   return Array.from({ length: SIDES }, (_, step) => [
     [at(outer, step, -1), at(outer, step + 1, -1), at(outer, step + 1, 1), at(outer, step, 1)],
-    [at(bore, step, 1), at(outer, step, 1), at(outer, step + 1, 1), at(bore, step + 1, 1)],
-    [at(bore, step, -1), at(bore, step + 1, -1), at(outer, step + 1, -1), at(outer, step, -1)],
+    [at(bore, step, 1), at(outer, step, 1), at(outer, step + 1, 1), ...(bore > 0 ? [at(bore, step + 1, 1)] : [])],
+    [at(bore, step, -1), ...(bore > 0 ? [at(bore, step + 1, -1)] : []), at(outer, step + 1, -1), at(outer, step, -1)],
     ...(bore > 0 ? [[at(bore, step, -1), at(bore, step, 1), at(bore, step + 1, 1), at(bore, step + 1, -1)]] : []),
   ]).flat();
 }

@@ -48,6 +48,14 @@ describe('what must be true of any pull', () => {
   });
 });
 
+test('an interview of an hour is simulated in bounded time, with fewer takes', () => {
+  const start = performance.now();
+  const answer = askOne(pull, byMarks((draft) => (draft.shots.portrait['subject'] = [{ atS: 0, distanceMm: 2000 }, { atS: 3590, distanceMm: 2000 }])));
+  expect(answer.verdict).not.toBe('unknown');
+  expect(answer.has?.from).toMatch(/of \d\d simulated takes/);
+  expect(performance.now() - start).toBeLessThan(20_000);
+}, 30_000);
+
 describe('the shoot is understood as it was meant', () => {
   test('delays, gears, steps, play and optics arrive as they add up on paper', () => {
     expect(planOf(drivenShoot())?.given).toMatchObject({

@@ -1,5 +1,5 @@
 import { pull as simulate } from '../../../calc/focus/pull.ts';
-import type { PullWay } from '../../../calc/focus/pull/given.ts';
+import type { PullGiven, PullWay } from '../../../calc/focus/pull/given.ts';
 import type { PullOutcome } from '../../../calc/focus/pull/outcome.ts';
 import { focus } from '../../../standards/assumptions/focus.ts';
 import { printAmount, printNumber } from '../../../units/print.ts';
@@ -14,7 +14,13 @@ import { type PullPlan, pullGiven } from '../../quantities/pullGiven.ts';
 import { question } from '../../question.ts';
 import type { ShotSubject } from '../../subjects.ts';
 
-const TAKES = { seed: 1, trials: 400, whatIfTrials: 200 };
+const SEED = 1;
+const MOST_TAKES = 400;
+const MOST_TAKES_OF_A_CHANGE = 200;
+/** Time steps spent on the shot as planned, and on all the changes: some seconds. Only shots of minutes come near. */
+const STEPS = { planned: 60_000_000, changed: 120_000_000 };
+const CHANGES = 14; // at most that many single changes are tried
+const FEWEST_TAKES = 10;
 
 export const pull = question({
   id: 'focus.pull',
@@ -28,13 +34,22 @@ export const pull = question({
   subjects: eachPulled,
   ask: (asking, subject) => {
     if (outOfReach(asking, subject)) return null;
-    const plan = pullGiven(asking, subject, TAKES);
-    if (plan === undefined) return null;
-    const modes = plan.modes.map(({ name, pictureDelayMs, visibleBlurMm }) => ({ name, pictureDelayMs, visibleBlurMm }));
-    const outcome = simulate({ ...plan.given, whatIf: { trials: TAKES.whatIfTrials, modes } });
-    return judgement(asking, subject, plan, outcome);
+    const first = pullGiven(asking, subject, { seed: SEED, trials: MOST_TAKES });
+    if (first === undefined) return null;
+    const plan = { ...first, given: withinTime(first) };
+    return judgement(asking, subject, plan, simulate(plan.given));
   },
 });
+
+/** A shot of minutes gets fewer takes, and its changes none where they would be too few to tell. */
+function withinTime({ given, modes }: PullPlan): PullGiven {
+  const stepsPerTake = (given.seconds * 1000) / given.stepMs;
+  const fitting = (most: number, steps: number) => Math.max(FEWEST_TAKES, Math.min(most, Math.floor(steps / stepsPerTake)));
+  const trials = fitting(MOST_TAKES, STEPS.planned);
+  const ofAChange = Math.min(trials, MOST_TAKES_OF_A_CHANGE, Math.floor(STEPS.changed / CHANGES / stepsPerTake));
+  if (ofAChange < FEWEST_TAKES) return { ...given, trials };
+  return { ...given, trials, whatIf: { trials: ofAChange, modes: modes.map(({ name, pictureDelayMs, visibleBlurMm }) => ({ name, pictureDelayMs, visibleBlurMm })) } };
+}
 
 const PULLED: Record<PullWay, string> = {
   stops: 'between two hard stops', marks: 'by known marks', picture: 'by the picture alone', both: 'by marks and picture',
@@ -44,7 +59,8 @@ function judgement(asking: Asking, subject: ShotSubject, plan: PullPlan, outcome
   const wished = asking.assume(focus.shareSharp);
   const short = outcome.shareSharp < 1 - 0.9 * (1 - wished.value);
   const mends = short ? changeMends(asking, subject, plan, outcome, wished.value) : [];
-  const enough = mends.some(({ use = 0 }) => use <= 1);
+  const tried = plan.given.whatIf !== undefined;
+  const enough = !tried || mends.some(({ use = 0 }) => use <= 1);
   const shot = shotName(asking, subject);
   const pulled = PULLED[plan.way];
   return judgeShare({

@@ -7,7 +7,7 @@ import { pdfFile } from './printed.ts';
 import { MARGIN, PAPERS, QUIET, SIZE } from './sheet/look.ts';
 
 /** A label wraps the cable: printed twice, head to head, it reads from both sides. */
-const LABEL = { widthMm: 44, heightMm: 25 } as const;
+const LABEL = { widthMm: 47, heightMm: 25 } as const;
 
 export const labels = paper({
   id: 'labels',
@@ -49,7 +49,7 @@ function headLine({ press, setupName, shoot, revision }: MakingOfSetup, x: numbe
 function labelMarks({ press: { fonts }, setupName }: MakingOfSetup, row: LineRow, end: 'from' | 'to', x: number, y: number): Mark[] {
   const half = LABEL.heightMm / 2;
   const [here, there] = end === 'from' ? [row.from, row.to] : [row.to, row.from];
-  const room = LABEL.widthMm - 4 - 12;
+  const room = LABEL.widthMm - 15;
   const one = (turned: boolean): Mark[] => {
     const place = (dx: number, dy: number) => (turned ? { x: x + LABEL.widthMm - dx, y: y + half - dy, turnDeg: 180 } : { x: x + dx, y: y + half + dy });
     const text = (words: string, dx: number, dy: number, face: 'regular' | 'strong', sizePt: number, widthMm: number, tone = 0): Mark => ({ kind: 'text', text: fonts.cut(face, sizePt, words, widthMm), ...place(dx, dy), face, sizePt, tone });

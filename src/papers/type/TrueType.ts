@@ -18,7 +18,9 @@ export interface TrueType {
 }
 
 /** Reads a font with outlines in a `glyf` table. Throws where the bytes are no such font: fonts come with the program. */
-export function readTrueType(name: string, bytes: Uint8Array): TrueType {
+export function readTrueType(name: string, file: Uint8Array): TrueType {
+  // A copy of a plain kind: what a caller hands over may share its memory with other things.
+  const bytes = new Uint8Array(file);
   const view = new DataView(bytes.buffer, bytes.byteOffset, bytes.byteLength);
   const tables = new Map(Array.from({ length: view.getUint16(4) }, (_, at) => {
     const entry = 12 + at * 16;

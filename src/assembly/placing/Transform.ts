@@ -46,6 +46,9 @@ export const fromAxes = (x: Vector, y: Vector, z: Vector): Rotation => [x[0], y[
 
 const DEG = Math.PI / 180;
 
+/** The axis of a frame: 0 across, 1 up, 2 out. */
+export const axis = (r: Rotation, which: 0 | 1 | 2): Vector => [r[which], r[which + 3], r[which + 6]] as unknown as Vector;
+
 /** A turn about the x axis, anticlockwise seen from its tip. */
 export function turnX(deg: number): Rotation {
   const [c, s] = [Math.cos(deg * DEG), Math.sin(deg * DEG)];
@@ -68,6 +71,24 @@ export function turnVector(r: Rotation): Vector {
   if (cosine > 0) return scale(axis, 0.5);
   const diagonal: Vector = [(r[0] + 1) / 2, (r[4] + 1) / 2, (r[8] + 1) / 2];
   return scale([Math.sqrt(Math.max(0, diagonal[0])), Math.sqrt(Math.max(0, diagonal[1])) * (r[1] < 0 ? -1 : 1), Math.sqrt(Math.max(0, diagonal[2])) * (r[2] < 0 ? -1 : 1)], Math.PI);
+}
+
+/** Column by column, as 3D programs want it; lengths times `unit`. */
+export function matrixOf({ r, t }: Transform, unit = 1): number[] {
+  return [r[0], r[3], r[6], 0, r[1], r[4], r[7], 0, r[2], r[5], r[8], 0, t[0] * unit, t[1] * unit, t[2] * unit, 1];
+}
+
+/** The attitude as a unit quaternion x, y, z, w: the largest component first, so that nothing is divided by little (Shepperd 1978). */
+export function quaternionOf({ r }: Transform): [number, number, number, number] {
+  const squares = [1 + r[0] - r[4] - r[8], 1 - r[0] + r[4] - r[8], 1 - r[0] - r[4] + r[8], 1 + r[0] + r[4] + r[8]];
+  const largest = squares.indexOf(Math.max(...squares));
+  const size = Math.sqrt(squares[largest] ?? 1);
+  const [xy, xz, yz] = [r[1] + r[3], r[2] + r[6], r[5] + r[7]];
+  const [wx, wy, wz] = [r[7] - r[5], r[2] - r[6], r[3] - r[1]];
+  const by = 1 / (2 * size);
+  if (largest === 0) return [size / 2, xy * by, xz * by, wx * by];
+  if (largest === 1) return [xy * by, size / 2, yz * by, wy * by];
+  return largest === 2 ? [xz * by, yz * by, size / 2, wz * by] : [wx * by, wy * by, wz * by, size / 2];
 }
 
 export const add = (a: Vector, b: Vector): Vector => [a[0] + b[0], a[1] + b[1], a[2] + b[2]];

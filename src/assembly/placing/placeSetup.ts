@@ -1,181 +1,154 @@
 import type { Ledger } from '../../shoot/ledger/Ledger.ts';
-import { type LeastSquaresResult, boundedLeastSquares } from './boundedLeastSquares.ts';
-import { type Gear, type MeshFit, gearOf, meshFitOf } from './meshFit.ts';
-import { type Values, loopError, placePieces, residualsOf } from './residuals.ts';
-import type { RigJoint } from './rigJoints.ts';
-import { type ModelJoint, type RigModel, type SettingKey, type Unplaced, type Variable, rigModel } from './rigModel.ts';
-import { type Transform, length } from './Transform.ts';
+import type { SettingKey } from '../mates.ts';
+import { opticalPath } from '../opticalPath.ts';
+import { type Values, placePieces, settingsWith } from './chain.ts';
+import { BY_HAND, type Constraint, type MeshFit, comesTogether, constraintsOf, loopMisfit, meshFit } from './constraints.ts';
+import { type Gear, type GearPair, gearOf } from './gears.ts';
+import { jointTransform } from './jointFrame.ts';
+import { type PlacedPart, placedParts } from './PlacedPart.ts';
+import { type DanglingJoint, type RigJoint, rigJoints } from './rigJoints.ts';
+import { type BeyondRange, type ModelMesh, type RigModel, type Unplaced, type Variable, rigModel } from './rigModel.ts';
+import { solvedSettings } from './solveSettings.ts';
+import { type StoppedBy, stoppedBy } from './stoppedBy.ts';
+import { IDENTITY, type Transform, compose, inverse, length } from './Transform.ts';
 
-/** A setting as it was found. */
+/** A setting that was found, in the file's own sense. */
 export interface SolvedSetting {
   readonly joint: RigJoint;
   readonly key: SettingKey;
-  readonly scope: 'perLens' | 'shared';
+  /** `free`: nothing states it, and it had to give way. */
+  readonly scope: Variable['scope'];
   readonly value: number;
   readonly low: number;
   readonly high: number;
+  /** Whether its range is entered; where not, it was looked for within reason. */
+  readonly rangeKnown: boolean;
   /** The end of its range that it stands at, if at one. */
   readonly atLimit: 'low' | 'high' | undefined;
 }
 
-/** A joint that closes a loop, and how well it does. */
-export interface LoopResult {
+/** What a loop and a mesh have in common. */
+interface Joined {
   readonly joint: RigJoint;
+  /** Whether anything that is to be found could move one end against the other. */
+  readonly canMove: boolean;
+  /** Where it does not come together: the ranges that stop it. Empty: no range does, or nothing was found beyond them either. */
+  readonly stoppedBy: readonly StoppedBy[];
+}
+
+/** A joint that closes a loop, and how well it does. */
+export interface LoopResult extends Joined {
   readonly misfitMm: number;
   readonly misfitDeg: number;
   readonly closes: boolean;
-  /** Settings that stand at the end of their range where it does not close. */
-  readonly stoppedBy: readonly SolvedSetting[];
+  /** Of a support that only pushes: the gap under it (negative: it presses), and how far it stands beside its face. */
+  readonly gapMm: number | undefined;
+  readonly besideMm: number;
 }
 
-export interface MeshResult extends MeshFit {
-  readonly joint: RigJoint;
+/** Two gears, and how they stand to each other with focus at infinity. */
+export interface MeshResult extends Joined, Omit<MeshFit, 'axesMm' | 'lean'> {
   readonly gearA: Gear | 'none';
   readonly gearB: Gear | 'none';
+  readonly pair: GearPair | undefined;
+  /** Between the axes, as they stand. */
+  readonly centreDistanceMm: number;
+  readonly leanRad: number;
+  readonly meets: boolean;
 }
 
-/** A setup placed for one glass. Places are of each part's own frame, in the frame of its build's root. */
+/**
+ * A setup placed for one glass. Everything stands in the frame of its build: the camera's with its origin where the axis meets the sensor
+ * plane, +X camera left, +Y up, +Z to the subject (of a body that is placed, else of the root); a station's in that of its root. Focus at infinity.
+ */
 export interface Placement {
   readonly setup: string;
   readonly glass: string;
+  /** Where each part's own frame stands, by `build/piece`. */
   readonly places: ReadonlyMap<string, Transform>;
+  /** The same with name, shape and points; packs on a plate as well, by `build/piece#1`. */
+  readonly parts: ReadonlyMap<string, PlacedPart>;
+  /** The tray: what is not placed, and why. */
   readonly unplaced: readonly Unplaced[];
   readonly settings: readonly SolvedSetting[];
   readonly loops: readonly LoopResult[];
   readonly meshes: readonly MeshResult[];
+  /** Settings that the file states beyond the range of their points. */
+  readonly beyond: readonly BeyondRange[];
+  /** Joints of the file that do not arise with this glass. */
+  readonly dangling: readonly DanglingJoint[];
   /** The steps that put each piece where it is, roots first. */
   readonly model: RigModel;
+  /** What was found for each variable of the model; the others stand at their start. */
+  readonly values: Values;
 }
-
-/** A loop is closed when its ends meet within what a hand gives: half a millimetre and a third of a degree. */
-const CLOSED_MM = 0.5;
-const CLOSED_DEG = 0.33;
 
 /** Where every piece of a setup stands with one of its glasses on. Shared settings are found over the whole set. */
 export function placeSetup(ledger: Ledger, setup: string, glass: string): Placement {
   return ledger.cell(`placement|${setup}|${glass}`, () => {
-    const solved = solvedSettings(ledger, setup);
     const model = rigModel(ledger, setup, glass);
-    return placementOf(model, solved.get(glass) ?? new Map());
+    const { values } = solvedSettings(ledger, setup, glass);
+    const places = inBodyFrame(placePieces(model, values), model, opticalPath(ledger, setup, glass).body?.ref);
+    const settings = model.variables.filter((variable) => variable.scope !== 'free' || values.has(variable)).map((variable) => solvedSetting(variable, values));
+    const constraints = constraintsOf(model);
+    return {
+      setup, glass, places, settings, model, values,
+      parts: placedParts(ledger, setup, glass, places),
+      unplaced: model.unplaced,
+      loops: constraints.filter(({ pair }) => pair === undefined).map((loop) => loopResult(loop, places, values)),
+      meshes: model.meshes.map((mesh) => meshResult(mesh, constraints.find(({ joint }) => joint === mesh), places, values)),
+      beyond: [...model.tree, ...model.loops, ...model.meshes].flatMap(({ beyond }) => beyond),
+      dangling: rigJoints(ledger, setup, glass).dangling,
+    };
   });
 }
 
-/** The values of every variable, glass by glass, for a setup's whole set. Glasses are solved in order, each from where the last one stood. */
-function solvedSettings(ledger: Ledger, setup: string): ReadonlyMap<string, Values> {
-  return ledger.cell(`solved settings|${setup}`, () => {
-    const glasses = (ledger.at(`setups/${setup}/glasses`) ?? []) as readonly string[];
-    const models = glasses.map((glass) => rigModel(ledger, setup, glass));
-    const shared = models.some(({ variables }) => variables.some(({ scope }) => scope === 'shared'));
-    if (shared) return solveTogether(models);
-    const solved = new Map<string, Values>();
-    let last: Values | undefined;
-    for (const model of models) {
-      last = solveTogether([model], last).get(model.glass) ?? new Map();
-      solved.set(model.glass, last);
-    }
-    return solved;
-  });
-}
-
-const keyOf = ({ joint, key }: Variable): string => `${joint.path}/${key}`;
-
-/** One variable of the solver: a shared setting stands for the same setting in every model, one of its own for one model alone. */
-interface Unknown {
-  readonly first: Variable;
-  /** Which models it moves, and their own variable for it. */
-  readonly in: readonly { readonly model: number; readonly variable: Variable }[];
-}
-
-function unknownsOf(models: readonly RigModel[]): Unknown[] {
-  const unknowns = new Map<string, { first: Variable; in: { model: number; variable: Variable }[] }>();
-  models.forEach((model, at) => {
-    for (const variable of model.variables) {
-      const key = variable.scope === 'shared' ? keyOf(variable) : `${keyOf(variable)}|${at}`;
-      const known = unknowns.get(key) ?? { first: variable, in: [] };
-      known.in.push({ model: at, variable });
-      unknowns.set(key, known);
-    }
-  });
-  return [...unknowns.values()];
-}
-
-function solveTogether(models: readonly RigModel[], before?: Values): Map<string, Values> {
-  const unknowns = unknownsOf(models);
-  const blocks = models.map(residuals);
-  const valuesFor = (x: readonly number[], model: number): Values =>
-    new Map(unknowns.flatMap((unknown, at) => unknown.in.filter((one) => one.model === model).map(({ variable }) => [variable, x[at] ?? variable.start] as const)));
-  let base: readonly (readonly number[])[] = [];
-  const solve = (start: readonly number[]): LeastSquaresResult =>
-    boundedLeastSquares({
-      start,
-      low: unknowns.map(({ first }) => first.low),
-      high: unknowns.map(({ first }) => first.high),
-      residuals: (x) => {
-        base = blocks.map((block, at) => block(valuesFor(x, at)));
-        return base.flat();
-      },
-      // A setting of one lens leaves the others where they are.
-      partial: (x, variable) => {
-        const touched = new Set(unknowns[variable]?.in.map(({ model }) => model));
-        return base.flatMap((known, at) => (touched.has(at) ? (blocks[at]?.(valuesFor(x, at)) ?? known) : known));
-      },
-    });
-  const previous = startNear(unknowns, before);
-  const { x } = nearestBest(startsFor(unknowns, previous).map(solve), previous);
-  return new Map(models.map((model, at) => [model.glass, valuesFor(x, at)]));
-}
-
-/** Gears are looked up once a model, not once an evaluation. */
-function residuals(model: RigModel): (values: Values) => number[] {
-  const gears = new Map(model.meshes.map((mesh) => [mesh, [gearOf(mesh.joint.a.piece), gearOf(mesh.joint.b.piece)] as const]));
-  return residualsOf(model, (mesh, places) => {
-    const [a, b] = gears.get(mesh) ?? ['none', 'none'];
-    return a === 'none' || b === 'none' ? { gapMm: 0, offsetMm: 0, leanRad: 0, centreDistanceMm: 0 } : meshFitOf(mesh, a, b, places);
-  });
-}
-
-function startNear(unknowns: readonly Unknown[], before: Values | undefined): number[] {
-  const known = new Map([...(before ?? [])].map(([variable, value]) => [keyOf(variable), value]));
-  return unknowns.map(({ first }) => known.get(keyOf(first)) ?? first.start);
-}
-
-/** Several starts: where the last lens stood, and a quarter, half and three quarters into every range. */
-function startsFor(unknowns: readonly Unknown[], previous: readonly number[]): number[][] {
-  if (unknowns.length === 0) return [[]];
-  const into = (share: number) => unknowns.map(({ first: { low, high } }) => low + share * (high - low));
-  return [[...previous], into(0.5), into(0.25), into(0.75)];
-}
-
-/** The best solution; among those equally good, the one nearest to where the last lens stood. */
-function nearestBest(results: readonly LeastSquaresResult[], previous: readonly number[]): LeastSquaresResult {
-  const best = Math.min(...results.map(({ cost }) => cost));
-  const far = ({ x }: LeastSquaresResult) => x.reduce((sum, value, at) => sum + (value - (previous[at] ?? 0)) ** 2, 0);
-  const good = results.filter(({ cost }) => cost <= best + 1e-6);
-  return good.toSorted((a, b) => far(a) - far(b))[0] as LeastSquaresResult;
-}
-
-function placementOf(model: RigModel, values: Values): Placement {
-  const places = placePieces(model, values);
-  const settings = model.variables.map((variable) => solvedSetting(variable, values));
-  const meshes = model.meshes.map((mesh): MeshResult => {
-    const [gearA, gearB] = [gearOf(mesh.joint.a.piece), gearOf(mesh.joint.b.piece)];
-    const fit = gearA === 'none' || gearB === 'none' ? { gapMm: Infinity, offsetMm: 0, leanRad: 0, centreDistanceMm: 0 } : meshFitOf(mesh, gearA, gearB, places);
-    return { joint: mesh.joint, gearA, gearB, ...fit };
-  });
-  return { setup: model.setup, glass: model.glass, places, unplaced: model.unplaced, settings, loops: model.loops.map((loop) => loopResult(loop, places, values, settings)), meshes, model };
+/** The camera's build as its body sees it, wherever placing starts from. */
+function inBodyFrame(places: Map<string, Transform>, model: RigModel, body: string | undefined): Map<string, Transform> {
+  const stands = body === undefined || model.roots.includes(body) ? undefined : places.get(body);
+  if (body === undefined || stands === undefined) return places;
+  const [build, home] = [`${body.split('/')[0] ?? ''}/`, inverse(stands)];
+  for (const [ref, place] of places) if (ref.startsWith(build)) places.set(ref, ref === body ? IDENTITY : compose(home, place));
+  return places;
 }
 
 function solvedSetting(variable: Variable, values: Values): SolvedSetting {
-  const { joint, key, scope, low, high } = variable;
+  const { joint, key, scope, low, high, rangeKnown } = variable;
   const value = values.get(variable) ?? variable.start;
-  const near = 1e-4 * Math.max(1, high - low);
-  return { joint, key, scope, value, low, high, atLimit: value <= low + near ? 'low' : value >= high - near ? 'high' : undefined };
+  const near = 1e-6 * Math.max(1, high - low);
+  return { joint, key, scope, value, low, high, rangeKnown, atLimit: value <= low + near ? 'low' : value >= high - near ? 'high' : undefined };
 }
 
-function loopResult(loop: ModelJoint, places: ReadonlyMap<string, Transform>, values: Values, settings: readonly SolvedSetting[]): LoopResult {
-  const { shift, turn } = loopError(loop, places, values);
-  const misfitMm = length(shift as [number, number, number]);
-  const misfitDeg = (length(turn as [number, number, number]) * 180) / Math.PI;
-  const closes = misfitMm <= CLOSED_MM && misfitDeg <= CLOSED_DEG;
-  return { joint: loop.joint, misfitMm, misfitDeg, closes, stoppedBy: closes ? [] : settings.filter(({ atLimit }) => atLimit !== undefined) };
+/** End `b`'s part as end `a`'s part sees it, and where the joint's settings would put end `b`. */
+function asItStands({ joint }: Constraint, places: ReadonlyMap<string, Transform>, values: Values): { relative: Transform; wanted: Transform } {
+  const { a, b } = joint.joint;
+  return {
+    relative: compose(inverse(places.get(a.ref) ?? IDENTITY), places.get(b.ref) ?? IDENTITY),
+    wanted: jointTransform(a.point.kind, settingsWith(joint, values)),
+  };
+}
+
+function loopResult(loop: Constraint, places: ReadonlyMap<string, Transform>, values: Values): LoopResult {
+  const { relative, wanted } = asItStands(loop, places, values);
+  const closes = comesTogether(loop, relative, wanted, BY_HAND);
+  const { shift, turn, besideMm, pushes } = loopMisfit(loop.joint, relative, wanted);
+  return {
+    joint: loop.joint.joint, closes, besideMm, misfitMm: Math.hypot(length(shift), besideMm), misfitDeg: (length(turn) * 180) / Math.PI, gapMm: pushes ? shift[2] : undefined,
+    canMove: loop.variables.length > 0, stoppedBy: closes ? [] : stoppedBy(loop, values),
+  };
+}
+
+function meshResult(mesh: ModelMesh, constraint: Constraint | undefined, places: ReadonlyMap<string, Transform>, values: Values): MeshResult {
+  const { joint } = mesh;
+  const [gearA, gearB] = [gearOf(joint.a.piece) ?? ('none' as const), gearOf(joint.b.piece) ?? ('none' as const)];
+  if (constraint?.pair === undefined) {
+    return { joint, gearA, gearB, pair: undefined, gapMm: Infinity, offsetMm: 0, midOffsetMm: 0, leanRad: 0, centreDistanceMm: 0, meets: false, canMove: false, stoppedBy: [] };
+  }
+  const { relative, wanted } = asItStands(constraint, places, values);
+  const { axesMm, lean, ...fit } = meshFit(constraint.joint, constraint.pair, relative);
+  const meets = comesTogether(constraint, relative, wanted, BY_HAND);
+  return {
+    joint, gearA, gearB, pair: constraint.pair, ...fit, centreDistanceMm: axesMm, leanRad: Math.asin(Math.min(1, length(lean))), meets,
+    canMove: constraint.variables.length > 0, stoppedBy: meets ? [] : stoppedBy(constraint, values),
+  };
 }

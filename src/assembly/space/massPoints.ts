@@ -1,10 +1,9 @@
 import type { Ledger } from '../../shoot/ledger/Ledger.ts';
 import { placeSetup } from '../placing/placeSetup.ts';
-import { type Vector, add, apply, scale } from '../placing/Transform.ts';
-import { type SetupPiece, setupPieces } from '../setupPieces.ts';
-import { worldSolids } from './worldSolids.ts';
+import { type Vector, add, scale } from '../placing/Transform.ts';
+import type { SetupPiece } from '../setupPieces.ts';
 
-/** A piece as a mass at a place, in the frame of its build. */
+/** A piece, or a pack on a piece, as a mass at a place, in the frame of its build. */
 export interface MassPoint {
   readonly piece: SetupPiece;
   readonly massG: number;
@@ -14,16 +13,9 @@ export interface MassPoint {
 /** Every placed piece of a setup whose mass is known: at its stated centre, else in the middle of its solids. */
 export function massPoints(ledger: Ledger, setup: string, glass: string): readonly MassPoint[] {
   return ledger.cell(`mass points|${setup}|${glass}`, () => {
-    const pieces = setupPieces(ledger, setup, glass);
-    const solids = worldSolids(ledger, setup, glass);
-    return [...placeSetup(ledger, setup, glass).places].flatMap(([ref, place]) => {
-      const piece = pieces.get(ref);
-      const massG = piece?.part.figure('massG')?.value;
-      if (piece === undefined || massG === undefined) return [];
-      const centre = piece.part.read('centreMm') as Vector | undefined;
-      const own = solids.filter((solid) => solid.piece.ref === ref).map((solid) => solid.place.t);
-      const at = centre === undefined ? (own.length === 0 ? place.t : scale(own.reduce(add), 1 / own.length)) : apply(place, centre);
-      return [{ piece, massG, at }];
+    return [...placeSetup(ledger, setup, glass).parts.values()].flatMap((placed) => {
+      const massG = placed.part.figure('massG')?.value;
+      return massG === undefined ? [] : [{ piece: placed.piece, massG, at: placed.centre ?? placed.at.t }];
     });
   });
 }

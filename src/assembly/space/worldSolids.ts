@@ -1,12 +1,14 @@
 import type { Ledger } from '../../shoot/ledger/Ledger.ts';
-import type { Part } from '../../shoot/schema/part.ts';
+import type { PartView } from '../../shoot/ledger/PartView.ts';
 import type { Solid } from '../../shoot/schema/mechanics.ts';
-import { placeSetup } from '../placing/placeSetup.ts';
-import { type Transform, type Vector, add, apply, compose } from '../placing/Transform.ts';
-import { type SetupPiece, setupPieces } from '../setupPieces.ts';
-import { coarseSolids } from './coarseSolids.ts';
+import { shapeOf } from '../coarseShape.ts';
+import { opticalPath } from '../opticalPath.ts';
+import type { PlacedPart } from '../placing/PlacedPart.ts';
+import { type Placement, placeSetup } from '../placing/placeSetup.ts';
+import { IDENTITY, type Transform, type Vector, add, apply, axis, compose, length, scale } from '../placing/Transform.ts';
+import type { SetupPiece } from '../setupPieces.ts';
 
-/** A solid of a piece as it stands. */
+/** A solid of a piece as it stands; packs count to the plate they are on. */
 export interface WorldSolid {
   readonly piece: SetupPiece;
   readonly solid: Solid;
@@ -14,38 +16,62 @@ export interface WorldSolid {
   readonly place: Transform;
   /** The shape is a guess from the kind of part. */
   readonly coarse: boolean;
-  /** How far it moves along the part's axis over the focus travel. */
+  /** Where it goes as focus runs from infinity to close. */
+  readonly travel: Vector;
   readonly travelMm: number;
 }
 
 /** All solids of a setup with one of its glasses; pieces of stations stand in their own build's frame. */
 export function worldSolids(ledger: Ledger, setup: string, glass: string): readonly WorldSolid[] {
   return ledger.cell(`world solids|${setup}|${glass}`, () => {
-    const pieces = setupPieces(ledger, setup, glass);
-    return [...placeSetup(ledger, setup, glass).places].flatMap(([ref, place]) => {
-      const piece = pieces.get(ref);
-      return piece === undefined ? [] : pieceSolids(piece, place);
-    });
+    const placement = placeSetup(ledger, setup, glass);
+    const carried = carriedAlong(ledger, placement);
+    const focused = opticalPath(ledger, setup, glass).focusedBy?.ref;
+    return [...placement.parts.values()].flatMap((placed) => partSolids(placed, carried.get(placed.piece.ref) ?? STILL, placed.ref === focused));
   });
 }
 
-function pieceSolids(piece: SetupPiece, place: Transform): WorldSolid[] {
-  const { part } = piece;
-  const entered = part.read('solids') as readonly Solid[] | undefined;
-  const solids = entered ?? coarseSolids(part.kind, part.read('points') as Part['points'], part.figure('lengthMm')?.value) ?? [];
-  return solids.map((solid) => ({ piece, solid, place: compose(place, { r: [1, 0, 0, 0, 1, 0, 0, 0, 1], t: solid.atMm ?? [0, 0, 0] }), coarse: entered === undefined, travelMm: travelOf(piece, solid) }));
+const STILL: Vector = [0, 0, 0];
+
+function partSolids({ part, piece, at }: PlacedPart, carried: Vector, focuses: boolean): WorldSolid[] {
+  const { solids, coarse } = shapeOf(part);
+  const own = focuses ? travelling(part, solids) : new Map<Solid, number>();
+  return solids.map((solid) => {
+    const travel = add(carried, scale(axis(at.r, 2), own.get(solid) ?? 0));
+    return { piece, solid, coarse, place: compose(at, { r: [1, 0, 0, 0, 1, 0, 0, 0, 1], t: solid.atMm ?? [0, 0, 0] }), travel, travelMm: length(travel) };
+  });
 }
 
-function travelOf({ part }: SetupPiece, { moves }: Solid): number {
-  if (moves === undefined) return 0;
-  return (moves === 'with focus' ? part.figure('focus/gearTravelMm')?.value : part.figure('front/travelMm')?.value) ?? 0;
+/** How far each solid of what is focused moves: as it says, else the foremost one where the front travels and none says that it does. */
+function travelling(part: PartView, solids: readonly Solid[]): ReadonlyMap<Solid, number> {
+  const [gear, front] = [part.figure('focus/gearTravelMm')?.value ?? 0, part.figure('front/travelMm')?.value ?? 0];
+  const stated = solids.filter(({ moves }) => moves !== undefined);
+  if (stated.length > 0) return new Map(stated.map((solid) => [solid, solid.moves === 'with focus' ? gear : front]));
+  const foremost = solids.toSorted((a, b) => (b.atMm?.[2] ?? 0) - (a.atMm?.[2] ?? 0))[0];
+  return foremost === undefined || front === 0 ? new Map() : new Map([[foremost, front]]);
+}
+
+/** What sits on a front that travels with focus goes along, and so does all that hangs on it. */
+function carriedAlong(ledger: Ledger, { setup, glass, model, places }: Placement): ReadonlyMap<string, Vector> {
+  const focused = opticalPath(ledger, setup, glass).focusedBy;
+  const travel = focused?.part.figure('front/travelMm')?.value ?? 0;
+  const carried = new Map<string, Vector>();
+  if (focused === undefined || travel === 0) return carried;
+  const along = scale(axis((places.get(focused.ref) ?? IDENTITY).r, 2), travel);
+  for (const { joint, parent, child, flipped } of model.tree) {
+    const on = flipped ? joint.b : joint.a;
+    const own = parent === focused.ref && on.point.kind === 'front' && (on.point.out?.[2] ?? 0) > 0.5 ? along : undefined;
+    const moved = own ?? carried.get(parent);
+    if (moved !== undefined) carried.set(child, moved);
+  }
+  return carried;
 }
 
 const SIDES = 24;
 
 /** Corners of convex pieces that together are the solid, grown by `growMm` all round (less than zero: shrunk). */
-export function convexParts({ solid, place, travelMm }: WorldSolid, growMm = 0, travelled = false): Vector[][] {
-  const moved: Transform = travelled ? { r: place.r, t: add(place.t, [place.r[2] * travelMm, place.r[5] * travelMm, place.r[8] * travelMm]) } : place;
+export function convexParts({ solid, place, travel }: WorldSolid, growMm = 0, travelled = false): Vector[][] {
+  const moved: Transform = travelled ? { r: place.r, t: add(place.t, travel) } : place;
   return localParts(solid, growMm).map((corners) => corners.map((corner) => apply(moved, corner)));
 }
 

@@ -1,4 +1,4 @@
-import { mateFault } from '../../assembly/placing/mates.ts';
+import { mateFault } from '../../assembly/mates.ts';
 import { rigJoints } from '../../assembly/placing/rigJoints.ts';
 import { type SetupPiece, setupPieces } from '../../assembly/setupPieces.ts';
 import type { SetupGlass } from '../../check/subjects.ts';

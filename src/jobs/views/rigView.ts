@@ -105,15 +105,15 @@ function rigPiece(piece: SetupPiece, placement: Placement): RigPiece {
 }
 
 /** The ways the joint of a piece can go: those its points declare, and those that are set. */
-function waysOf({ joint, fixed, variables }: TreeStep, { settings }: Placement): FreeWay[] {
+function waysOf({ joint, fixed, variables, turned }: TreeStep, { settings }: Placement): FreeWay[] {
   const solved = (key: SettingKey) => settings.find((one) => one.joint.path === joint.path && one.key === key);
   return SETTING_KEYS.flatMap((key): FreeWay[] => {
     const range = rangeOf(joint, key);
     const found = variables.some((one) => one.key === key) ? solved(key) : undefined;
     if (range === undefined && found === undefined && fixed[key] === undefined) return [];
-    const value = found?.value ?? fixed[key] ?? 0;
+    const value = found?.value ?? (fixed[key] ?? 0) * (turned.has(key) ? -1 : 1);
     const [low, high] = range ?? (found === undefined ? [value - WIDE[key], value + WIDE[key]] : [found.low, found.high]);
-    return [{ key, value, low: Math.min(low, value), high: Math.max(high, value), solved: found?.scope }];
+    return [{ key, value, low: Math.min(low, value), high: Math.max(high, value), solved: found?.scope === 'free' ? undefined : found?.scope }];
   });
 }
 
@@ -141,7 +141,7 @@ function massesOf(ledger: Ledger, { setup, glass }: SetupGlass, pieces: readonly
   return [...new Set(pieces.map(({ build }) => build))].flatMap((build) => {
     const own = points.filter(({ piece }) => piece.build === build);
     const whole = centreOfMass(own);
-    return whole === undefined ? [] : { build, massG: whole.massG, centreMm: whole.at, unknown: pieces.filter((piece) => piece.build === build).length - own.length };
+    return whole === undefined ? [] : { build, massG: whole.massG, centreMm: whole.at, unknown: pieces.filter(({ ref, build: home }) => home === build && !own.some(({ piece }) => piece.ref === ref)).length };
   });
 }
 

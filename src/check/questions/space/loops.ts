@@ -2,7 +2,7 @@ import { placeSetup } from '../../../assembly/placing/placeSetup.ts';
 import { judgeRatio } from '../../judge.ts';
 import { question } from '../../question.ts';
 import { eachGlass } from '../../subjects.ts';
-import { settingWords } from '../../settingWords.ts';
+import { settingWords, stopWords, unitOf } from '../../settingWords.ts';
 import { space } from '../../../standards/assumptions/space.ts';
 import { printAmount } from '../../../units/print.ts';
 
@@ -19,18 +19,20 @@ export const loops = question({
     const { loops: all, settings } = placeSetup(asking.ledger, setup, glass);
     const loop = all.find(({ joint }) => joint.path === path);
     if (loop === undefined) return null;
-    const { joint, misfitMm, misfitDeg, closes, stoppedBy } = loop;
+    const { joint, misfitMm, misfitDeg, closes, canMove } = loop;
     const allowed = asking.assume(space.loopMisfitMm);
     const turned = closes ? misfitMm : Math.max(misfitMm, misfitDeg);
-    const stops = stoppedBy.map((setting) => `${settingWords(setting)} is at its ${setting.atLimit === 'low' ? 'lower' : 'upper'} end`);
+    const stops = stopWords(loop);
     return judgeRatio({
       needs: { amount: { value: turned, unit: 'mm' }, from: `${printAmount({ value: misfitMm, unit: 'mm' })} and ${printAmount({ value: misfitDeg, unit: 'deg' })} left between ${joint.b.piece.name} and ${joint.a.piece.name}` },
       has: { amount: { value: allowed.value, unit: 'mm' }, from: 'what a hand closes (assumed)' },
       says: {
         holds: `${joint.b.piece.name} meets ${joint.a.piece.name}.`,
-        fails: `No setting was found at which ${joint.b.piece.name} meets ${joint.a.piece.name}${stops.length === 0 ? '' : `: ${stops.join(', ')}`}.`,
+        fails: !canMove
+          ? `${joint.b.piece.name} does not meet ${joint.a.piece.name}, and nothing between them can be set.`
+          : `No setting was found at which ${joint.b.piece.name} meets ${joint.a.piece.name}${stops.length === 0 ? '' : `: ${stops.join('; ')}`}.`,
       },
-      steps: settings.map((setting) => ({ says: settingWords(setting), amount: { value: setting.value, unit: setting.key.endsWith('Deg') ? ('deg' as const) : ('mm' as const) } })),
+      steps: settings.map((setting) => ({ says: settingWords(setting), amount: { value: setting.value, unit: unitOf(setting.key) } })),
     });
   },
 });

@@ -1,11 +1,12 @@
 import { type ControlPath, controlPaths } from '../../assembly/lines/controlTrace.ts';
+import type { SetupPiece } from '../../assembly/setupPieces.ts';
 import type { Figure } from '../../shoot/ledger/figures.ts';
 import { focus } from '../../standards/assumptions/focus.ts';
 import type { Asking } from '../Asking.ts';
 import type { Missing } from '../answer.ts';
 import { describeFigure } from '../describeFigure.ts';
 import { NotEntered } from '../NotEntered.ts';
-import type { SetupGlass } from '../subjects.ts';
+import { type SetupGlass, glassesOf } from '../subjects.ts';
 import { type Bounded, sumOf } from './Bounded.ts';
 import { ringTurner } from './ringTurner.ts';
 
@@ -18,7 +19,13 @@ export interface ControlDelay extends Bounded {
 export function controlPath(asking: Asking, subject: SetupGlass): ControlPath | undefined {
   const turner = ringTurner(asking, subject);
   if (turner === undefined || turner.kind === 'wheel') return undefined;
-  return controlPaths(asking.ledger, subject.setup, subject.glass).find(({ motor }) => motor.ref === turner.piece.ref);
+  return controlPaths(asking.ledger, subject.setup, wiredAs(asking, subject, turner.piece)).find(({ motor }) => motor.ref === turner.piece.ref);
+}
+
+/** Lines are the same with every glass, unless a glass brings some of its own: traced once for them all. */
+function wiredAs({ ledger }: Asking, { setup, glass }: SetupGlass, { fromGlass }: SetupPiece): string {
+  const own = fromGlass || ledger.keys(`glasses/${glass}/lines`).length > 0;
+  return own ? glass : (glassesOf(ledger, setup)[0] ?? glass);
 }
 
 /** Hand unit, radio, cable and motor, stage by stage. Nothing where no command travels. */

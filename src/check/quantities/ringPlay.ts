@@ -47,7 +47,7 @@ function seatPlays(asking: Asking, subject: SetupGlass, ring: SetupPiece): Part[
   const behind = stack.slice(0, stack.findIndex(({ ref }) => ref === ring.ref) + 1).filter(({ part }) => ['mountAdapter', 'lens', 'block', 'focuser'].some((facet) => part.has(facet as 'lens')));
   const camera = asking.ledger.at(`setups/${subject.setup}/camera`) as string;
   return behind.map((piece) => {
-    const entered = pointFigures(asking, subject, piece, (ends) => stackJoint(ends, piece, stack, camera), 'playDeg');
+    const entered = pointFigures(asking, subject, (ends) => stackJoint(ends, piece, stack, camera), 'playDeg');
     const sum = sumOf(entered);
     return entered.length > 0
       ? { says: `seat of ${piece.name}`, atRing: sum, assumed: false }
@@ -68,20 +68,37 @@ function holdPlays(asking: Asking, subject: SetupGlass, ring: SetupPiece): Part[
   if (turner === undefined) return [];
   const module = (ring.part.figure('focus/gear/module')?.value ?? 0.8) / 2;
   const radiusMm = module * ringTeeth(ring);
-  const entered = pointFigures(asking, subject, turner.piece, (ends) => ends.includes(turner.piece.ref), 'playMm');
+  const entered = pointFigures(asking, subject, (ends) => ends.includes(turner.piece.ref), 'playMm');
   return entered.length === 0 ? [] : [{ says: `clamp of ${turner.piece.name}`, atRing: through(sumOf(entered), (mm) => (mm / radiusMm) * (180 / Math.PI)), assumed: false }];
 }
 
-/** Play entered at the points of a piece's joints that `pick` takes, both points of each. */
-function pointFigures({ ledger }: Asking, { setup, glass }: SetupGlass, piece: SetupPiece, pick: (ends: readonly [string, string]) => boolean, key: 'playDeg' | 'playMm'): Figure[] {
-  const pieces = setupPieces(ledger, setup, glass);
-  return [`builds/${piece.build}`, `glasses/${glass}`].flatMap((root) =>
-    ledger.keys(`${root}/joints`).flatMap((id) => {
-      const joint = `${root}/joints/${id}`;
-      const ends = [ledger.at(`${joint}/a`) as string, ledger.at(`${joint}/b`) as string] as const;
-      const refs = [pieceAt(ends[0], piece.build), pieceAt(ends[1], piece.build)] as const;
-      if (ledger.at(`${joint}/mesh`) === true || !pick(refs)) return [];
-      return ends.flatMap((end, at) => pieces.get(refs[at] ?? '')?.part.figure(`points/${end.split('/').at(-1) ?? ''}/${key}`) ?? []);
-    }),
-  );
+interface Fixing {
+  /** `build/piece` at both ends. */
+  readonly refs: readonly [string, string];
+  readonly points: readonly [string, string];
+}
+
+/** Joints that hold pieces of the camera's build and its glass; meshes hold nothing. */
+function fixings({ ledger }: Asking, { setup, glass }: SetupGlass): readonly Fixing[] {
+  return ledger.cell(`fixings|${setup}|${glass}`, () => {
+    const camera = ledger.at(`setups/${setup}/camera`) as string;
+    return [`builds/${camera}`, `glasses/${glass}`].flatMap((root) =>
+      ledger.keys(`${root}/joints`).flatMap((id): Fixing[] => {
+        const joint = `${root}/joints/${id}`;
+        if (ledger.at(`${joint}/mesh`) === true) return [];
+        const [a, b] = [ledger.at(`${joint}/a`) as string, ledger.at(`${joint}/b`) as string];
+        return [{ refs: [pieceAt(a, camera), pieceAt(b, camera)], points: [pointAt(a), pointAt(b)] }];
+      }),
+    );
+  });
+}
+
+const pointAt = (end: string): string => end.slice(end.lastIndexOf('/') + 1);
+
+/** Play entered at both points of the joints that `pick` takes. */
+function pointFigures(asking: Asking, subject: SetupGlass, pick: (ends: readonly [string, string]) => boolean, key: 'playDeg' | 'playMm'): Figure[] {
+  const pieces = setupPieces(asking.ledger, subject.setup, subject.glass);
+  return fixings(asking, subject)
+    .filter(({ refs }) => pick(refs))
+    .flatMap(({ refs, points }) => points.flatMap((point, at) => pieces.get(refs[at] ?? '')?.part.figure(`points/${point}/${key}`) ?? []));
 }

@@ -22,6 +22,8 @@ export interface CheckTextOptions {
 }
 
 const INDENT = ' '.repeat(10);
+/** Where the question stands, behind mark, verdict, load line and use. */
+const HEAD_INDENT = ' '.repeat(38);
 
 /** Answers as text to be read at a glance: worst first, one line a question, its findings below where something is amiss. */
 export function checkText(title: string, answers: readonly Answer[], options: CheckTextOptions): string {
@@ -47,11 +49,16 @@ function summaryOf(title: string, answers: readonly Answer[], paint: Paint): str
   return `${paint.strong(title)}\n${answers.length === 0 ? 'Nothing was asked.' : summaryLine(answers, paint)}`;
 }
 
-function headLine(worst: Answer, asks: string, group: readonly Answer[], { paint }: CheckTextOptions): string {
+function headLine(worst: Answer, asks: string, group: readonly Answer[], { paint, columns }: CheckTextOptions): string {
   const use = worst.use === undefined ? '    ' : printUse(worst.use).padStart(4);
   const held = group.filter(({ verdict }) => verdict === 'good').length;
-  const tally = group.length === 1 ? '' : paint.dim(`  ${held} of ${group.length} good`);
-  return `${paint.mark(worst.verdict)} ${paint.verdict(worst.verdict, worst.verdict.padEnd(8))}${paint.loadLine(worst.use, worst.verdict)} ${use}  ${paint.strong(asks)}${tally}`;
+  const tally = group.length === 1 ? '' : `${held} of ${group.length} good`;
+  const [first = '', ...rest] = wrap(asks, columns, HEAD_INDENT).split('\n');
+  const lines = [first.trimStart(), ...rest];
+  const last = lines.at(-1) ?? '';
+  const fits = (lines.length === 1 ? HEAD_INDENT.length : 0) + last.length + 2 + tally.length <= columns;
+  const told = tally === '' ? '' : fits ? `  ${paint.dim(tally)}` : `\n${HEAD_INDENT}${paint.dim(tally)}`;
+  return `${paint.mark(worst.verdict)} ${paint.verdict(worst.verdict, worst.verdict.padEnd(8))}${paint.loadLine(worst.use, worst.verdict)} ${use}  ${lines.map(paint.strong).join('\n')}${told}`;
 }
 
 /** A use beyond the scale is only told to be beyond it. */

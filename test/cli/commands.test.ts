@@ -62,8 +62,8 @@ describe('check', () => {
     const text = await command(['check', tiny, '--working', '--all']);
     expect(text.out).not.toContain('\u001B');
     expect(Math.max(...text.out.split('\n').filter((line) => !line.includes('kit/')).map((line) => line.length))).toBeLessThanOrEqual(110);
-    const json = JSON.parse((await command(['check', tiny, '--json'])).out) as { answers: { says: string; rests: unknown[] }[] };
-    for (const { says } of json.answers.slice(0, 5)) expect(text.out.replaceAll(/\s+/g, ' ')).toContain(says.split(' ').slice(0, 3).join(' '));
+    const json = JSON.parse((await command(['check', tiny, '--json'])).out) as { answers: { says: string; unknown?: string; rests: unknown[] }[] };
+    for (const { says } of json.answers.filter(({ unknown }) => unknown === undefined).slice(0, 8)) expect(text.out.replaceAll(/\s+/g, ' ')).toContain(says.split(' ').slice(0, 3).join(' '));
     expect(json.answers.some(({ rests }) => rests.length > 0)).toBe(true);
   });
 

@@ -179,12 +179,12 @@ export class ShootKeeper {
   }
 
   #answers(): Answer[] {
-    return this.checker.answers().map((answer) => (answer.verdict === 'pending' ? (this.#adopted(answer.key) ?? answer) : answer));
+    return this.checker.answers().flatMap((answer) => (answer.verdict === 'pending' && this.ledger.isFresh(`adopted|${answer.key}`) ? (this.#adopted(answer.key) ?? []) : answer));
   }
 
+  /** The answer adopted under a key, or nothing where it turned out not to arise. Only asked for while it is fresh. */
   #adopted(key: string): Answer | undefined {
-    const cell = `adopted|${key}`;
-    return this.ledger.isFresh(cell) ? this.ledger.cell<Answer>(cell, () => { throw new Error('It was fresh.'); }) : undefined;
+    return this.ledger.cell<Answer | undefined>(`adopted|${key}`, () => { throw new Error('It was fresh.'); });
   }
 
   #changedAnswers(): { changed: AnswerLine[]; gone: string[] } {

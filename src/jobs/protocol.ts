@@ -7,10 +7,6 @@ export interface Call {
 
 export type Reply = { readonly id: number; readonly value: unknown } | { readonly id: number; readonly broke: string };
 
-export interface News {
-  readonly news: unknown;
-}
-
 /** The two ends alike: what a worker and the page have in common. */
 export interface Port {
   postMessage(message: unknown): void;

@@ -6,15 +6,16 @@ import type { Shoot } from '../shoot/schema/shoot.ts';
 /** A studied answer, and the places of the shoot it read. */
 export interface Studied {
   readonly key: string;
-  readonly answer: Answer;
+  /** Nothing where on a closer look the question does not arise. */
+  readonly answer: Answer | undefined;
   readonly reads: readonly string[];
 }
 
-/** Runs studied questions one after the other on a shoot of its own. `report` is told of each; what does not arise is left out. */
+/** Runs studied questions one after the other on a shoot of its own. `report` is told of each. */
 export function studyEach(shoot: Shoot, keys: readonly string[], report: (studied: Studied) => void): void {
   const checker = new Checker(shoot, questions);
   for (const key of keys) {
     const answer = checker.study(key);
-    if (answer !== undefined) report({ key, answer, reads: checker.ledger.readsOf(key) });
+    report({ key, answer, reads: checker.ledger.readsOf(key) });
   }
 }

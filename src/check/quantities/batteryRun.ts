@@ -4,7 +4,7 @@ import { runtime } from '../../calc/power/runtime.ts';
 import type { Asking } from '../Asking.ts';
 import type { SetupGlass } from '../subjects.ts';
 import type { PackState } from './packState.ts';
-import { firstToDropOut, flowBelow, packOn } from './supplies.ts';
+import { firstToDropOut, flowBelow, packOn, supplyOf } from './supplies.ts';
 
 /** How long one pack of a supply lasts at the coldest of the setup's days. */
 export interface BatteryRun {
@@ -21,8 +21,10 @@ export interface BatteryRun {
   readonly pack: PackState;
 }
 
-export function batteryRun(asking: Asking, whole: SetupGlass, supply: Supply): BatteryRun {
-  return asking.ledger.cell(`battery run|${whole.setup}|${whole.glass}|${supply.piece.ref}`, () => {
+export function batteryRun(asking: Asking, whole: SetupGlass, given: Supply): BatteryRun {
+  return asking.ledger.cell(`battery run|${whole.setup}|${whole.glass}|${given.piece.ref}`, () => {
+    // Looked up again in here, so that the run is spoilt when what hangs on the supply changes.
+    const supply = supplyOf(asking, whole, given.piece.ref) ?? given;
     const pack = packOn(asking, whole.setup, supply);
     const flow = flowBelow(supply, pack.nominalV, 'typicalW');
     const loadW = flow.collapses ? Infinity : flow.sourceA * pack.nominalV;

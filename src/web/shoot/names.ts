@@ -5,9 +5,3 @@ export const personName = (crew: Shoot['crew'], id: string): string => crew?.[id
 
 /** A viewer by who they are and what they do. */
 export const viewerName = ({ who, job }: { readonly who: string; readonly job: string }, crew: Shoot['crew']): string => `${personName(crew, who)} (${job})`;
-
-/** A part or a copy by its name. */
-export function partName({ kit }: Shoot, id: string): string {
-  const copy = kit.copies?.[id];
-  return copy?.name ?? kit.parts[copy?.of ?? id]?.name ?? id;
-}

@@ -14,8 +14,12 @@ function figureAt(ledger: Ledger, path: string): Figure | undefined {
   const assumed = path.startsWith('assumptions/') ? assumptionCatalogue[path.slice('assumptions/'.length)] : undefined;
   if (!isStated(value)) return assumed === undefined ? undefined : { ...assumed, basis: 'assumed', path };
   const figure = figureOf(value, path, basisAround(ledger, path));
+  if (isChosen(path) && typeof value === 'number') return { ...figure, low: value, high: value };
   return assumed === undefined ? figure : { ...figure, unit: assumed.unit };
 }
+
+/** What a shot, setup or day asks for is what it asks for: a bare number there is not in doubt. */
+const isChosen = (path: string): boolean => !path.startsWith('kit/') && !path.startsWith('assumptions/');
 
 const isStated = (value: unknown): value is StatedFigure =>
   typeof value === 'number' || (typeof value === 'object' && value !== null && typeof (value as { value?: unknown }).value === 'number');

@@ -4,8 +4,7 @@ import type { Line } from '../../shoot/schema/build.ts';
 import { placeSetup } from '../placing/placeSetup.ts';
 import { type Vector, apply, length, subtract } from '../placing/Transform.ts';
 import { type SetupPiece, setupPieces } from '../setupPieces.ts';
-import { type Body, bodies, boxAround, boxesMeet } from './bodies.ts';
-import { convexOverlap } from './convexOverlap.ts';
+import { type Body, bodies, boxAround } from './bodies.ts';
 import { worldSolids } from './worldSolids.ts';
 
 export interface CableRoute {
@@ -36,7 +35,7 @@ export function cableRoute(ledger: Ledger, setup: string, glass: string, build: 
 
 function isClear(from: Vector, to: Vector, others: readonly Body[]): boolean {
   const box = boxAround([from, to]);
-  return !others.some((body) => boxesMeet(body.box, box) && convexOverlap(body.corners, [from, to]));
+  return !others.some((body) => body.meets([from, to], box));
 }
 
 /** Whether both ends of a line stand somewhere, in one build: then it has a way. */

@@ -2,8 +2,7 @@ import type { Ledger } from '../../shoot/ledger/Ledger.ts';
 import { placeSetup } from '../placing/placeSetup.ts';
 import type { ModelJoint, RigModel } from '../placing/rigModel.ts';
 import { IDENTITY, type Transform, type Vector, add, apply, rotate, scale } from '../placing/Transform.ts';
-import { type Body, bodies, boxAround, boxesMeet } from './bodies.ts';
-import { convexOverlap } from './convexOverlap.ts';
+import { type Body, bodies, boxAround } from './bodies.ts';
 
 /** One step: a piece goes on, and the joints that fix it to what is there already. */
 export interface AssemblyStep {
@@ -78,11 +77,11 @@ function piecesInWay({ joint, frameA, frameB }: ModelJoint, all: readonly Body[]
   const stand = places.get(screw.end.ref) ?? IDENTITY;
   const head = apply(stand, screw.frame.t);
   const away = scale(rotate(stand.r, [screw.frame.r[2], screw.frame.r[5], screw.frame.r[8]]), -1);
-  const thickness = throughPart(all.filter(({ world }) => world.piece.ref === screw.end.ref).map(({ corners }) => corners), head, away);
+  const thickness = throughPart(all.filter(({ world }) => world.piece.ref === screw.end.ref).map(({ hull }) => hull), head, away);
   const key = rod(add(head, scale(away, thickness + 1)), away);
   const box = boxAround(key);
-  const near = all.filter((body) => body.world.piece.build === joint.build && body.world.piece.ref !== joint.a.ref && body.world.piece.ref !== joint.b.ref && boxesMeet(body.box, box));
-  return [...new Set(near.filter(({ corners }) => convexOverlap(corners, key)).map(({ world }) => world.piece.ref))].toSorted();
+  const near = all.filter((body) => body.world.piece.build === joint.build && body.world.piece.ref !== joint.a.ref && body.world.piece.ref !== joint.b.ref);
+  return [...new Set(near.filter((body) => body.meets(key, box)).map(({ world }) => world.piece.ref))].toSorted();
 }
 
 /** How far the screw's own part reaches behind its face: the head sits at its far side. */

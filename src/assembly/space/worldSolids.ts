@@ -75,6 +75,13 @@ export function convexParts({ solid, place, travel }: WorldSolid, growMm = 0, tr
   return localParts(solid, growMm).map((corners) => corners.map((corner) => apply(moved, corner)));
 }
 
+/** Corners of a solid as if it had no bore. */
+export function hullOf(world: WorldSolid, growMm = 0, travelled = false): Vector[] {
+  const { solid } = world;
+  const whole: Solid = solid.shape === 'tube' ? { shape: 'cylinder', diameterMm: solid.diameterMm, lengthMm: solid.lengthMm, along: solid.along } : solid;
+  return convexParts({ ...world, solid: whole }, growMm, travelled)[0] ?? [];
+}
+
 function localParts(solid: Solid, grow: number): Vector[][] {
   if (solid.shape === 'box') {
     const [x, y, z] = solid.sizeMm.map((size) => Math.max(size / 2 + grow, 0.01)) as [number, number, number];

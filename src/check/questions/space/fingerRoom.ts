@@ -3,7 +3,6 @@ import { placeSetup } from '../../../assembly/placing/placeSetup.ts';
 import type { ModelJoint } from '../../../assembly/placing/rigModel.ts';
 import { IDENTITY, type Vector, apply } from '../../../assembly/placing/Transform.ts';
 import { type Body, bodies, boxAround, boxesMeet } from '../../../assembly/space/bodies.ts';
-import { convexOverlap } from '../../../assembly/space/convexOverlap.ts';
 import type { Ledger } from '../../../shoot/ledger/Ledger.ts';
 import { space } from '../../../standards/assumptions/space.ts';
 import { judgeRatio } from '../../judge.ts';
@@ -62,7 +61,7 @@ function freeRoom(centre: Vector, others: readonly Body[]): { roomMm: number; by
   const inWay = (half: number) => {
     const cube = cubeAround(centre, half);
     const box = boxAround(cube);
-    return others.find((body) => boxesMeet(body.box, box) && convexOverlap(body.corners, cube))?.world.piece.name;
+    return others.find((body) => body.meets(cube, box))?.world.piece.name;
   };
   let by = inWay(MOST_ROOM_MM);
   if (by === undefined) return { roomMm: MOST_ROOM_MM, by };

@@ -1,7 +1,7 @@
 import type { Ledger } from '../../shoot/ledger/Ledger.ts';
 import { SETTING_KEYS, type Setting } from '../../shoot/schema/build.ts';
 import type { Point } from '../../shoot/schema/mechanics.ts';
-import { type SettingKey, axisOf, holdRank, onlyPushes } from '../mates.ts';
+import { type SettingKey, axisOf, holdRank, onlyPushes as pushes } from '../mates.ts';
 import { setupPieces } from '../setupPieces.ts';
 import { type GearPair, gearPair } from './gears.ts';
 import { type SettingValues, pointFrame } from './jointFrame.ts';
@@ -181,7 +181,7 @@ function modelJoint(joint: RigJoint, glass: string): ModelJoint | undefined {
     const variable = typeof setting === 'object' && 'auto' in setting ? foundVariable(joint, key, setting, range) : freeVariable(joint, key, range);
     if (variable !== undefined) variables.push(variable);
   }
-  const touches = onlyPushes(joint.a.point, joint.b.point) ? touchRange(joint.a, joint.b) : undefined;
+  const touches = onlyPushes({ joint }) ? touchRange(joint.a, joint.b) : undefined;
   return { joint, frameA, frameB, backA: inverse(frameA), backB: inverse(frameB), fixed, variables, turned, beyond, touches };
 }
 
@@ -225,13 +225,16 @@ function freeVariable(joint: RigJoint, setting: SettingKey, range: Range): Varia
   const kinds = [joint.a.point.kind, joint.b.point.kind];
   const toSuit = kinds.every((kind) => SET_TO_SUIT.has(kind));
   const free = range ?? (setting === 'turnDeg' && kinds.every((kind) => kind !== 'collar') && toSuit ? ([-180, 180] as const) : undefined);
-  if (free === undefined || joint.implied || (setting !== 'heightMm' && onlyPushes(joint.a.point, joint.b.point))) return undefined;
+  if (free === undefined || joint.implied || (setting !== 'heightMm' && onlyPushes({ joint }))) return undefined;
   return { id: `${joint.path}/${setting}`, joint, key: setting, scope: 'free', givesWay: toSuit ? 'first' : 'last', low: free[0], high: free[1], start: startIn(free[0], free[1]), rangeKnown: true };
 }
 
 function startIn(low: number, high: number, start = low <= 0 && high >= 0 ? 0 : low > 0 ? low : high): number {
   return Math.min(Math.max(start, low), high);
 }
+
+/** A support that only pushes: it closes a gap, and holds nothing else. */
+export const onlyPushes = ({ joint: { a, b } }: Pick<ModelJoint, 'joint'>): boolean => pushes(a.point, b.point);
 
 /** What is not placed, and why; pieces that hang together lie in one heap. */
 function trayOf(refs: readonly string[], placed: ReadonlySet<string>, ledger: Ledger, setup: string, glass: string): Unplaced[] {

@@ -35,7 +35,7 @@ export class Papers {
       .flatMap((kind): Step[] => (kind.per === 'shoot' ? [{ kind, setup: undefined, says: kind.says }] : setups.map((setup) => ({ kind, setup, says: `${kind.says}: ${shoot.setups[setup]?.name ?? setup}` }))));
   }
 
-  make({ kind, setup }: Step): readonly PaperFile[] {
+  async make({ kind, setup }: Step): Promise<readonly PaperFile[]> {
     return kind.per === 'shoot' ? kind.make(this.#making) : kind.make(this.#ofSetup(setup ?? ''));
   }
 

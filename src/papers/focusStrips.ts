@@ -37,6 +37,12 @@ function drawGlass(sheet: Sheet, { press: { fonts, system } }: MakingOfSetup, na
   sheet.text(`For ${surface.name}: ${printNumber(surface.diameterMm, 4)} mm across, ${printAmount({ value: surface.turnDeg, unit: 'deg' })} of turn, strip ${printNumber(length, 4)} mm long. ${system === 'metric' ? 'Metres' : 'Feet and inches'} from the sensor plane. Scale from ${surface.scale.says}.`, { sizePt: SIZE.small });
   const shots = surface.shots.filter(({ marks }) => marks.length > 0).map(({ shot, tStop, marks }) => `${shot} at T${printNumber(tStop)}: ${marks.map(({ distanceMm }) => onTape(distanceMm, system)).join(', ')}`);
   if (shots.length > 0) sheet.text(`Shots: ${shots.join('; ')}.`, { sizePt: SIZE.small });
+  const firstMm = (pieces[0] as readonly [number, number])[1] * mmPerDeg(surface);
+  const round = surface.turnDeg <= 360 && surface.diameterMm <= 160;
+  const beside = round && pieces.length === 1 && firstMm + surface.diameterMm + 12 <= sheet.widthMm;
+  if (beside) sheet.keep(surface.diameterMm + 6);
+  const top = sheet.y;
+  if (beside) sheet.put(...disc(fonts, surface, system, { x: sheet.left + firstMm + 10 + surface.diameterMm / 2, y: top + surface.diameterMm / 2 }));
   for (const mirrored of [false, true]) {
     for (const [fromDeg, toDeg] of mirrored ? pieces.toReversed() : pieces) {
       sheet.drawing(STRIP_MM + 2.4, (x, y) => strip(fonts, surface, system, { x, y, fromDeg, toDeg, mirrored }));
@@ -44,7 +50,8 @@ function drawGlass(sheet: Sheet, { press: { fonts, system } }: MakingOfSetup, na
   }
   sheet.text(`Two strips: infinity on the left, infinity on the right; take the one that runs the way the wheel does.${pieces.length > 1 ? ' They are longer than the paper: join the pieces end to end.' : ''}`, { sizePt: SIZE.small });
   if (surface.turnDeg > 360) sheet.text('The scale takes more than one turn: no disc.', { sizePt: SIZE.small });
-  else if (surface.diameterMm <= 160) sheet.drawing(surface.diameterMm + 4, (x, y) => disc(fonts, surface, system, { x: x + surface.diameterMm / 2 + 2, y: y + surface.diameterMm / 2 + 2 }));
+  else if (beside) sheet.space(Math.max(0, top + surface.diameterMm + 2 - sheet.y));
+  else if (round) sheet.drawing(surface.diameterMm + 4, (x, y) => disc(fonts, surface, system, { x: x + surface.diameterMm / 2 + 2, y: y + surface.diameterMm / 2 + 2 }));
 }
 
 /** The strip in as few pieces as the paper is long. */

@@ -61,7 +61,7 @@ function chart(canvas: Canvas, x: number, y: number, width: number, height: numb
     { kind: 'path', d: circle(centre, radius), stroke: RULE },
     { kind: 'path', d: line(centre.x - radius * 1.1, centre.y, centre.x + radius * 1.1, centre.y), stroke: HAIRLINE }, { kind: 'path', d: line(centre.x, centre.y - radius * 1.1, centre.x, centre.y + radius * 1.1), stroke: HAIRLINE },
     { kind: 'text', text: aspect, x: fx + 3, y: fy + 7, face: 'strong', sizePt: SIZE.heading },
-    { kind: 'text', text: fonts.cut('regular', SIZE.small, canvas.glasses.join(', '), fw / 2 - 8), x: fx + 3, y: fy + 11, face: 'regular', sizePt: SIZE.small },
+    { kind: 'text', text: fonts.cut('regular', SIZE.small, canvas.glasses.join(', '), fw / 2 - radius - 6), x: fx + 3, y: fy + 11, face: 'regular', sizePt: SIZE.small },
   ];
 }
 

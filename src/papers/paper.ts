@@ -42,10 +42,12 @@ export interface MakingOfSetup extends Making {
   readonly glasses: readonly string[];
 }
 
+type Made = readonly PaperFile[] | Promise<readonly PaperFile[]>;
+
 /** A kind of paper: one for the whole shoot, or one for each setup. */
 export type PaperKind =
-  | { readonly id: string; readonly says: string; readonly per: 'shoot'; readonly make: (making: Making) => readonly PaperFile[] }
-  | { readonly id: string; readonly says: string; readonly per: 'setup'; readonly make: (making: MakingOfSetup) => readonly PaperFile[] };
+  | { readonly id: string; readonly says: string; readonly per: 'shoot'; readonly make: (making: Making) => Made }
+  | { readonly id: string; readonly says: string; readonly per: 'setup'; readonly make: (making: MakingOfSetup) => Made };
 
 /** Declares a kind of paper. Every file that exports one under its own name is found. */
 export const paper = <const Kind extends PaperKind>(kind: Kind): Kind => kind;

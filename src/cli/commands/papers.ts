@@ -62,7 +62,7 @@ async function makeAll(world: World, papers: Papers): Promise<PaperFile[] | unde
       return undefined;
     }
     world.err(`${String(at + 1).padStart(3)} of ${papers.steps.length}  ${step.says}\n`);
-    made.push(...papers.make(step));
+    made.push(...(await papers.make(step)));
   }
   return made;
 }

@@ -88,18 +88,23 @@ function calibrate({ answers, setup }: MakingOfSetup, glass: string): string {
 
 const WORDS = { turnDeg: 'turn', tiltDeg: 'tilt', slideMm: 'slide', sideMm: 'aside', heightMm: 'height' } as const;
 
-/** What is set for this glass: found by the program, or pinned. */
+/** What is set for this glass: found by the program, or pinned; one line a joint. */
 function settings({ ledger, setup, press }: MakingOfSetup, glass: string): string {
   const { settings: solved, model } = placeSetup(ledger, setup, glass);
-  const found = solved.map(({ joint, key, value, atLimit }) => `${joint.a.piece.name} on ${joint.b.piece.name}: ${WORDS[key as keyof typeof WORDS] ?? key} ${amountOf(key, value, press.system)}${atLimit === undefined ? '' : ' (end of its way)'}`);
   const pinned = [...model.tree, ...model.loops].flatMap(({ joint }) =>
     Object.entries(joint.settings).flatMap(([key, setting]) => {
-      if (typeof setting !== 'object' || !('pinned' in setting)) return [];
-      const value = setting.pinned[glass] ?? setting.otherwise;
-      return value === undefined ? [] : [`${joint.a.piece.name} on ${joint.b.piece.name}: ${WORDS[key as keyof typeof WORDS] ?? key} ${amountOf(key, value, press.system)}`];
+      const value = typeof setting === 'object' && 'pinned' in setting ? (setting.pinned[glass] ?? setting.otherwise) : undefined;
+      return value === undefined ? [] : [{ joint, key, value, atLimit: undefined }];
     }),
   );
-  return [...new Set([...found, ...pinned])].join('\n');
+  const byJoint = new Map<string, { where: string; says: string[] }>();
+  for (const { joint, key, value, atLimit } of [...solved, ...pinned]) {
+    const known = byJoint.get(joint.path) ?? { where: `${joint.a.piece.name} on ${joint.b.piece.name}`, says: [] };
+    const says = `${WORDS[key as keyof typeof WORDS] ?? key} ${amountOf(key, value, press.system)}${atLimit === undefined ? '' : ' (end of its way)'}`;
+    known.says.push(says);
+    byJoint.set(joint.path, known);
+  }
+  return [...new Set([...byJoint.values()].map(({ where, says }) => `${where}: ${says.join(', ')}`))].join('\n');
 }
 
 const amountOf = (key: string, value: number, system: 'metric' | 'imperial'): string => {
@@ -147,9 +152,11 @@ function shots({ asking, ledger, setup, press }: MakingOfSetup, glass: string): 
     .join('\n');
 }
 
-/** What fails with this glass; the worst three. */
+/** What fails with this glass itself; the worst three. Lines and screens have papers of their own. */
+const NOT_OF_GLASS: ReadonlySet<string> = new Set(['lines', 'sight', 'power']);
+
 function minds({ answers, setup }: MakingOfSetup, glass: string): string {
-  const failing = answers.filter(({ subject, verdict }) => subject.setup === setup && subject.glass === glass && verdict === 'fails').map(({ says }) => says);
+  const failing = answers.filter(({ subject, verdict, discipline }) => !NOT_OF_GLASS.has(discipline) && subject.line === undefined && subject.setup === setup && subject.glass === glass && verdict === 'fails').map(({ says }) => says);
   const told = [...new Set(failing)];
   return told.length <= 3 ? told.join('\n') : [...told.slice(0, 3), `and ${told.length - 3} more that fail`].join('\n');
 }

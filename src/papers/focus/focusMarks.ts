@@ -2,6 +2,7 @@ import { type Depth, depthAt } from '../../check/quantities/depthAt.ts';
 import { focusRing } from '../../check/quantities/focusRing.ts';
 import { type RingScale, focusScaleOf } from '../../check/quantities/focusScaleOf.ts';
 import { handWheel } from '../../check/quantities/handWheel.ts';
+import { shotRing } from '../../check/quantities/ringAngle.ts';
 import { scaleMarks } from '../../check/quantities/scaleMarks.ts';
 import { shotsOf } from '../../check/quantities/shootFigures.ts';
 import type { Asking } from '../../check/Asking.ts';
@@ -42,23 +43,26 @@ export function markedSurface(asking: Asking, setup: string, glass: string, syst
   return {
     name: wheel?.piece.name ?? ring.name, diameterMm: diameter.value, turnDeg: scale.throwDeg * perRingDeg, turnAt, scale,
     marks: scaleMarks(scale, system).map(({ distanceMm, taped }) => ({ distanceMm, turnDeg: turnAt(distanceMm), taped })),
-    shots: shotsOf(asking.ledger, setup).filter((shot) => asking.ledger.at(`shots/${shot}/glass`) === glass).map((shot) => shotMarks(asking, { setup, glass, shot }, scale, turnAt)),
+    shots: shotsOf(asking.ledger, setup).filter((shot) => asking.ledger.at(`shots/${shot}/glass`) === glass).map((shot) => shotMarks(asking, { setup, glass, shot }, scale, (ringDeg) => Math.abs(ringDeg - far) * perRingDeg)),
   };
 }
 
-function shotMarks(asking: Asking, subject: { setup: string; glass: string; shot: string }, scale: RingScale, turnAt: (mm: number) => number): ShotMarks {
+/** Distances as taped; a close-up lens on the front moves where they stand on the ring. */
+function shotMarks(asking: Asking, subject: { setup: string; glass: string; shot: string }, scale: RingScale, turnOf: (ringDeg: number) => number): ShotMarks {
   const path = `shots/${subject.shot}`;
   const stop = asking.ledger.at(`${path}/tStop`) as number | { value: number };
   const stated = asking.ledger.at(`${path}/marksMm`) as readonly number[] | undefined;
   const subjects = ((asking.ledger.at(`${path}/subject`) ?? []) as NonNullable<Shot['subject']>).map(({ distanceMm }) => (distanceMm === 'infinity' ? Infinity : distanceMm));
-  const distances = [...new Set(stated ?? subjects)].filter((mm) => mm <= scale.farMm && mm >= scale.nearMm).toSorted((a, b) => b - a);
+  const turnAt = (mm: number) => ifEntered(() => turnOf(shotRing(asking, subject).angleAt(mm)));
+  const [farTurn, nearTurn] = [scale.farMm, scale.nearMm].map((mm) => turnOf(scale.angleAt(mm))) as [number, number];
   return {
     shot: subject.shot, tStop: typeof stop === 'number' ? stop : stop.value,
-    marks: distances.map((distanceMm) => {
+    marks: [...new Set(stated ?? subjects)].toSorted((a, b) => b - a).flatMap((distanceMm): ShotMarks['marks'][number][] => {
+      const turnDeg = turnAt(distanceMm);
+      if (turnDeg === undefined) return [];
       const depth = ifEntered((): Depth => depthAt(asking, subject, distanceMm));
-      const inside = (mm: number) => Math.min(Math.max(mm, scale.nearMm), scale.farMm);
-      const sound = depth !== undefined && !Number.isNaN(depth.nearMm) && !Number.isNaN(depth.farMm);
-      return { distanceMm, turnDeg: turnAt(distanceMm), depth: sound ? { fromDeg: turnAt(inside(depth.farMm < 0 ? Infinity : depth.farMm)), toDeg: turnAt(inside(depth.nearMm)) } : undefined };
+      if (depth === undefined || Number.isNaN(depth.nearMm) || Number.isNaN(depth.farMm)) return [{ distanceMm, turnDeg, depth: undefined }];
+      return [{ distanceMm, turnDeg, depth: { fromDeg: (depth.farMm < distanceMm ? undefined : turnAt(depth.farMm)) ?? farTurn, toDeg: turnAt(depth.nearMm) ?? nearTurn } }];
     }),
   };
 }

@@ -1,0 +1,162 @@
+import { placeSetup } from '../assembly/placing/placeSetup.ts';
+import { orderOfAssembly } from '../assembly/space/orderOfAssembly.ts';
+import { type WorldSolid, worldSolids } from '../assembly/space/worldSolids.ts';
+import { type SetupPiece, setupPieces } from '../assembly/setupPieces.ts';
+import { type Box, type RigView, VIEWS, VIEW_NAMES, drawView, middleOf, rigView } from './build/drawRig.ts';
+import { type BuildStep, buildSteps } from './build/steps.ts';
+import type { Mark } from './ink/Mark.ts';
+import { circle, line } from './ink/path.ts';
+import { type MakingOfSetup, paper } from './paper.ts';
+import { pdfFile, sheetFor } from './printed.ts';
+import { HAIRLINE, QUIET, SIZE } from './sheet/look.ts';
+import type { Sheet } from './sheet/Sheet.ts';
+import { stateOf } from './sheet/setupState.ts';
+import { table } from './sheet/table.ts';
+import { tickBox } from './sheet/verdictMarks.ts';
+
+/** The rig drawn, and how it goes together. */
+export const buildSheet = paper({
+  id: 'build-sheet',
+  says: 'Build sheet',
+  per: 'setup',
+  make: (making) => {
+    const glass = making.glasses[0] ?? '';
+    const sheet = sheetFor(making, 'Build sheet', `${making.setupName}, with ${(making.ledger.at(`glasses/${glass}/name`) as string | undefined) ?? glass}`);
+    stateOf(sheet, making);
+    const solids = worldSolids(making.ledger, making.setup, glass);
+    const steps = buildSteps(making, glass);
+    for (const build of new Set(steps.map((step) => step.build))) {
+      const own = solids.filter(({ piece }) => piece.build === build);
+      const name = (making.ledger.at(`builds/${build}/name`) as string | undefined) ?? build;
+      if (own.length > 0) threeSides(sheet, name, own, making);
+      stepsOf(sheet, name, steps.filter((step) => step.build === build), own);
+    }
+    leftOver(sheet, making, glass);
+    return [pdfFile(making, `${making.setup}/build-sheet.pdf`, 'Build sheet', sheet.pages())];
+  },
+});
+
+const SCALES = [1, 1.5, 2, 2.5, 3, 4, 5, 6, 8, 10, 12, 15, 20, 25, 30, 40, 50, 100];
+
+/** The largest plain scale at which everything goes into a room. */
+const scaleFor = (wanted: number): number => SCALES.find((one) => one >= wanted) ?? Math.ceil(wanted / 50) * 50;
+
+/** Three sides at one scale, pieces numbered, with a list of the numbers. */
+function threeSides(sheet: Sheet, name: string, solids: readonly WorldSolid[], making: MakingOfSetup): void {
+  const views = VIEWS.map((view) => ({ view, seen: rigView(solids, view) }));
+  const [left, front, top] = views.map(({ seen }) => seen) as [RigView, RigView, RigView];
+  const size = ({ box }: RigView) => [box.right - box.left, box.bottom - box.top] as const;
+  const [[w1, h1], [w2, h2], [, h3]] = [size(left), size(front), size(top)];
+  const gap = 12;
+  const roomHigh = 150;
+  const scale = scaleFor(Math.max((w1 + w2) / (sheet.widthMm - gap), (Math.max(h1, h2) + h3) / (roomHigh - gap - 10)));
+  const [upper, lower] = [Math.max(h1, h2) / scale, h3 / scale];
+  const refs = [...new Set(solids.map(({ piece }) => piece.ref))];
+  sheet.keep(upper + lower + gap + 40);
+  sheet.heading(`${name}: three sides, 1 : ${scale}`);
+  sheet.drawing(upper + lower + gap + 8, (x, y) => {
+    const place = (seen: RigView, atX: number, atY: number, says: string): Mark[] => [
+      { kind: 'text', text: says, x: atX, y: atY + 2.4, face: 'regular', sizePt: SIZE.small, tone: QUIET },
+      ...drawView(seen, { box: seen.box, x: atX, y: atY + 4, scale: 1 / scale }),
+      ...numbered(seen, refs, { x: atX, y: atY + 4, scale: 1 / scale }),
+    ];
+    return [
+      ...place(left, x, y + upper - h1 / scale, VIEW_NAMES.left), ...place(front, x + w1 / scale + gap, y + upper - h2 / scale, VIEW_NAMES.front), ...place(top, x, y + upper + gap - 4, VIEW_NAMES.top),
+    ];
+  });
+  const pieces = refs.map((ref) => solids.find(({ piece }) => piece.ref === ref)?.piece as SetupPiece);
+  numbersList(sheet, pieces.map(({ name: one }, at) => `${at + 1}  ${one}`));
+  if (solids.some(({ coarse }) => coarse)) sheet.text('Dashed outlines are a guess from the kind of part: its shape is not entered.', { sizePt: SIZE.small });
+  const unplaced = placeSetup(making.ledger, making.setup, making.glasses[0] ?? '').unplaced.filter(({ ref }) => ref.startsWith(`${solids[0]?.piece.build ?? ''}/`));
+  if (unplaced.length > 0) sheet.text(`Not drawn, for want of a place: ${unplaced.map(({ ref }) => nameOf(making, ref)).join(', ')}.`, { sizePt: SIZE.small });
+}
+
+function numbersList(sheet: Sheet, words: readonly string[]): void {
+  const columns = 3;
+  const rows = Math.ceil(words.length / columns);
+  const width = sheet.widthMm / columns;
+  sheet.block(rows * 4 + 2, (y) => words.forEach((text, at) => sheet.put({ kind: 'text', text: sheet.fonts.cut('regular', SIZE.small, text, width - 3), x: sheet.left + Math.floor(at / rows) * width, y: y + (at % rows) * 4 + 3, face: 'regular', sizePt: SIZE.small })));
+}
+
+/** Numbers on the pieces that a view shows, kept apart from each other. */
+function numbered(seen: RigView, refs: readonly string[], { x, y, scale }: { x: number; y: number; scale: number }): Mark[] {
+  const taken: { x: number; y: number }[] = [];
+  return refs.flatMap((ref, at) => {
+    const middle = middleOf(seen, ref);
+    if (middle === undefined) return [];
+    const wanted = { x: x + (middle.x - seen.box.left) * scale, y: y + (middle.y - seen.box.top) * scale };
+    const spots = [wanted, ...Array.from({ length: 16 }, (_, k) => ({ x: wanted.x + 5 * Math.cos(k * 2.4) * (1 + k / 6), y: wanted.y + 5 * Math.sin(k * 2.4) * (1 + k / 6) }))];
+    const free = spots.find((spot) => taken.every((other) => Math.hypot(other.x - spot.x, other.y - spot.y) > 4.2)) ?? wanted;
+    taken.push(free);
+    return [
+      ...(free === wanted ? [] : [{ kind: 'path' as const, d: line(wanted.x, wanted.y, free.x, free.y), stroke: HAIRLINE }]),
+      { kind: 'path' as const, d: circle(free, 2), fill: 1, stroke: HAIRLINE }, { kind: 'text' as const, text: String(at + 1), x: free.x, y: free.y + 0.95, face: 'regular' as const, sizePt: 6.5, align: 'middle' as const },
+    ];
+  });
+}
+
+const STEP_DRAWING = { sideMm: 52, frontMm: 30, heightMm: 40 } as const;
+
+function stepsOf(sheet: Sheet, name: string, steps: readonly BuildStep[], solids: readonly WorldSolid[]): void {
+  sheet.keep(STEP_DRAWING.heightMm + 26);
+  sheet.heading(`${name}: step by step`);
+  const [side, front] = [rigView(solids, 'left'), rigView(solids, 'front')];
+  const shown = new Set<string>();
+  const textX = solids.length === 0 ? 8 : STEP_DRAWING.sideMm + STEP_DRAWING.frontMm + 10;
+  steps.forEach((step, at) => {
+    const fresh = new Set(step.fresh.map(({ ref }) => ref));
+    for (const ref of fresh) shown.add(ref);
+    const rows = stepText(sheet, step, at + 1, sheet.widthMm - textX);
+    const height = Math.max(solids.length === 0 ? 10 : STEP_DRAWING.heightMm + 4, rows.heightMm + 4);
+    sheet.block(height, (y) => {
+      sheet.put({ kind: 'text', text: String(at + 1), x: sheet.left, y: y + 4, face: 'strong', sizePt: SIZE.heading });
+      if (solids.length > 0) sheet.put(...fitted(side, sheet.left + 6, y + 1, STEP_DRAWING.sideMm, shown, fresh), ...fitted(front, sheet.left + 8 + STEP_DRAWING.sideMm, y + 1, STEP_DRAWING.frontMm - 2, shown, fresh));
+      sheet.put(...rows.at(sheet.left + textX, y + 1), { kind: 'path', d: line(sheet.left, y + height - 1, sheet.left + sheet.widthMm, y + height - 1), stroke: HAIRLINE });
+    });
+  });
+}
+
+function fitted(seen: RigView, x: number, y: number, widthMm: number, shown: ReadonlySet<string>, fresh: ReadonlySet<string>): Mark[] {
+  const box: Box = seen.box;
+  const scale = Math.min(widthMm / Math.max(box.right - box.left, 1), STEP_DRAWING.heightMm / Math.max(box.bottom - box.top, 1));
+  return drawView(seen, { box, x: x + (widthMm - (box.right - box.left) * scale) / 2, y: y + (STEP_DRAWING.heightMm - (box.bottom - box.top) * scale) / 2, scale, shown, fresh });
+}
+
+/** The words of a step, measured before they are placed. */
+function stepText(sheet: Sheet, { fresh, fixings, after }: BuildStep, _number: number, widthMm: number): { heightMm: number; at: (x: number, y: number) => Mark[] } {
+  const lines: { text: string; face: 'regular' | 'strong' | 'italic'; size: number; indent: number; box?: boolean }[] = [];
+  const add = (text: string, face: 'regular' | 'strong' | 'italic', size: number, indent: number, box = false) =>
+    sheet.fonts.lines(face, size, text, widthMm - indent).forEach((one, at) => lines.push({ text: one, face, size, indent, box: box && at === 0 }));
+  add(fresh.map(({ name }) => name).join(', '), 'strong', SIZE.body, 0);
+  for (const { says, how } of fixings) {
+    add(says, 'regular', SIZE.small, 4.4, true);
+    if (how !== '') add(how, 'italic', SIZE.small, 4.4);
+  }
+  for (const text of after) add(`Check: ${text}`, 'regular', SIZE.small, 0);
+  const heightOf = (size: number) => size * 0.46;
+  return {
+    heightMm: lines.reduce((sum, { size }) => sum + heightOf(size), 0),
+    at: (x, y) => {
+      let place = y;
+      return lines.flatMap(({ text, face, size, indent, box }): Mark[] => {
+        place += heightOf(size);
+        const words: Mark = { kind: 'text', text, x: x + indent, y: place - heightOf(size) * 0.24, face, sizePt: size };
+        return box === true ? [tickBox(x, place - heightOf(size) * 0.48, 2.4), words] : [words];
+      });
+    },
+  };
+}
+
+const nameOf = ({ ledger, setup, glasses }: MakingOfSetup, ref: string): string => setupPieces(ledger, setup, glasses[0] ?? '').get(ref)?.name ?? ref;
+
+/** What no order puts on, and what no place was found for. */
+function leftOver(sheet: Sheet, making: MakingOfSetup, glass: string): void {
+  const { unplaced } = placeSetup(making.ledger, making.setup, glass);
+  const { blocked } = orderOfAssembly(making.ledger, making.setup, glass);
+  if (unplaced.length + blocked.length === 0) return;
+  sheet.heading('Settle these by hand');
+  table(sheet, [{ says: 'what', share: 3 }, { says: 'why', share: 5 }], [
+    ...unplaced.map(({ ref, why }) => ({ cells: [{ text: nameOf(making, ref), box: true }, `It ${why}.`.replace('..', '.')] })),
+    ...blocked.map(({ joint: { joint }, by }) => ({ cells: [{ text: `${joint.a.piece.name} to ${joint.b.piece.name}`, box: true }, `${nameOf(making, by)} stands where the key has to go: turn this screw before it goes on.`] })),
+  ]);
+}

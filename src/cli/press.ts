@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
-import type { Press } from '../papers/paper.ts';
+import type { Press, SolidsMaker } from '../papers/paper.ts';
 import type { PaperSize } from '../papers/sheet/look.ts';
 import { Fonts } from '../papers/type/Fonts.ts';
 import type { System } from '../units/print.ts';
@@ -20,7 +20,17 @@ export async function pressFor(world: Pick<World, 'today'>, { paper, system }: {
   const { resolve } = createRequire(import.meta.url);
   const read = (file: string): Uint8Array => readFileSync(resolve(file));
   const fonts = new Fonts({ regular: read(FILES.regular), strong: read(FILES.strong), italic: read(FILES.italic), wide: read(FILES.wide), wideStrong: read(FILES.wideStrong) });
-  return { fonts, paper, system, date: dayOf(world.today()) };
+  return { fonts, paper, system, date: dayOf(world.today()), solids: await solidsMaker() };
+}
+
+/** The program that makes closed solids, from this installation. */
+export async function solidsMaker(): Promise<SolidsMaker> {
+  const wasmBinary = readFileSync(createRequire(import.meta.url).resolve('manifold-3d/manifold.wasm'));
+  const { default: load } = await import('manifold-3d');
+  // It asks for a place to look although it is handed the program.
+  const solids = await load({ wasmBinary, locateFile: () => '' } as unknown as Parameters<typeof load>[0]);
+  solids.setup();
+  return solids;
 }
 
 /** The day where the user is. */

@@ -1,3 +1,4 @@
+import type { ManifoldToplevel } from 'manifold-3d';
 import type { Answer } from '../check/answer.ts';
 import type { Asking } from '../check/Asking.ts';
 import type { Ledger } from '../shoot/ledger/Ledger.ts';
@@ -23,7 +24,7 @@ export interface Press {
 }
 
 /** Makes closed solids; see `ring/`. */
-export type SolidsMaker = import('manifold-3d').ManifoldToplevel;
+export type SolidsMaker = ManifoldToplevel;
 
 /** Everything a paper reads. */
 export interface Making {

@@ -1,31 +1,48 @@
 import { Command } from 'commander';
+import { faultText } from '../../faults/Fault.ts';
 import { applyEdit } from '../../shoot/edit/Edit.ts';
 import { addParts } from '../../shoot/edit/addParts.ts';
 import { importKitCsv } from '../../shoot/import/importKitCsv.ts';
 import { columnsOf } from '../../shoot/import/columns.ts';
+import { looksMeasured, readMeasured, takeMeasured } from '../../shoot/import/measured.ts';
 import { writeShoot } from '../../shoot/write.ts';
 import { loadShoot, readText, writeWhole } from '../files.ts';
 import { Refusal, valueOrRefuse } from '../Refusal.ts';
 import { EXIT, type World } from '../World.ts';
 
-export const summary = 'Takes parts from a CSV table into a shoot’s kit';
+export const summary = 'Takes parts from a CSV table, or what a phone page gave back, into a shoot';
 
 export function command(world: World): Command {
   return new Command('import')
     .description(`${summary}. One bad row loses no other; the exit code is 2 where any was left out.`)
-    .argument('[table]', 'a CSV file with a header row')
-    .option('--into <file>', 'the shoot file that takes the parts')
+    .argument('[table]', 'a CSV file with a header row, or the file a phone page gave back')
+    .option('--into <file>', 'the shoot file that takes it in')
     .option('--columns [kind]', 'list the columns a table may have')
     .action((table: string | undefined, { into, columns }: { into?: string; columns?: string | true }) => {
       if (columns !== undefined) return world.out(columnsText(columns === true ? '' : columns));
       if (table === undefined || into === undefined) throw new Refusal('', [{ path: '', message: 'Two files are needed.', cure: 'setworthy import kit.csv --into day.shoot.json' }]);
-      importTable(world, table, into);
+      const text = readText(table);
+      if (looksMeasured(text)) importMeasured(world, { file: table, text, into });
+      else importTable(world, { table, text, into });
     });
 }
 
-function importTable(world: World, table: string, into: string): void {
+/** Measured figures and ticks from a phone page. */
+function importMeasured(world: World, { file, text, into }: { file: string; text: string; into: string }): void {
   const shoot = loadShoot(world, into);
-  const { parts, faults } = importKitCsv(readText(table), [...Object.keys(shoot.kit.parts), ...Object.keys(shoot.kit.copies ?? {})]);
+  const given = valueOrRefuse(readMeasured(text), file);
+  if (given.shoot !== shoot.title) world.err(`${file}: It was made for "${given.shoot}"; this shoot is "${shoot.title}".\n`);
+  const { shoot: next, figures, ticks, faults } = takeMeasured(shoot, given);
+  for (const fault of faults) world.err(`${file}: ${faultText(fault)}\n`);
+  if (faults.length > 0) world.exitCode = EXIT.badInput;
+  if (figures + ticks === 0) return world.out('Nothing was taken in; nothing was written.\n');
+  writeWhole(into, writeShoot(next));
+  world.out(`${figures} measured ${figures === 1 ? 'figure' : 'figures'} and ${ticks} ${ticks === 1 ? 'tick' : 'ticks'} taken into ${into}\n`);
+}
+
+function importTable(world: World, { table, text, into }: { table: string; text: string; into: string }): void {
+  const shoot = loadShoot(world, into);
+  const { parts, faults } = importKitCsv(text, [...Object.keys(shoot.kit.parts), ...Object.keys(shoot.kit.copies ?? {})]);
   for (const { row, column, message, cure } of faults) world.err(`${table}: row ${row}${column === undefined ? '' : `, column ${column}`}: ${message}${cure === undefined ? '' : ` ${cure}`}\n`);
   if (faults.length > 0) world.exitCode = EXIT.badInput;
   const ids = Object.keys(parts);

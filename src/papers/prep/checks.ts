@@ -4,7 +4,7 @@ import { focusScaleOf } from '../../check/quantities/focusScaleOf.ts';
 import { focusRing } from '../../check/quantities/focusRing.ts';
 import { scaleMarks } from '../../check/quantities/scaleMarks.ts';
 import { worstOfDays, lower } from '../../check/quantities/shootFigures.ts';
-import { videoChainDelay } from '../../check/quantities/videoChainDelay.ts';
+import { type ChainDelay, videoChainDelay } from '../../check/quantities/videoChainDelay.ts';
 import { figureName } from '../../check/describeFigure.ts';
 import { eachViewer } from '../../check/subjects.ts';
 import type { PartView } from '../../shoot/ledger/PartView.ts';
@@ -31,6 +31,8 @@ export interface Measure {
   readonly path: string;
   readonly says: string;
   readonly unit: Unit;
+  /** What is read holds more than the figure: so much of it belongs to what comes before. */
+  readonly minus?: number;
 }
 
 export interface CheckGroup {
@@ -39,6 +41,9 @@ export interface CheckGroup {
   readonly how: string;
   readonly checks: readonly Check[];
 }
+
+/** The name a tick is kept under in the shoot. */
+export const tickKey = (setup: string, id: string): string => `${setup}|${id}`;
 
 /** The checks that a setup asks for, from its own pieces. Groups with nothing to check are left out. */
 export function checksOf(making: MakingOfSetup): CheckGroup[] {
@@ -138,8 +143,15 @@ function delays({ ledger, setup }: MakingOfSetup): Check[] {
     const screen = setupPieces(ledger, setup, subject.glass).get(ref);
     if (screen === undefined) return [];
     const role = ledger.at(`needs/viewers/${subject.viewer}/job`) as string;
-    return [{ id: `delay ${subject.viewer}`, says: `${screen.name}, to ${role}`, expect: chain === undefined ? 'not known yet: measure' : `${printAmount({ value: chain.value, unit: 'ms' })} from sensor to light`, measure: measureAt(screen.part, 'screen/delayMs') }];
+    return [{ id: `delay ${subject.viewer}`, says: `${screen.name}, to ${role}`, expect: chain === undefined ? 'not known yet: measure' : `${printAmount({ value: chain.value, unit: 'ms' })} from sensor to light`, ...wholeDelay(chain, screen) }];
   });
+}
+
+/** The phone reads the whole way; the screen's own share is what is left of it. */
+function wholeDelay(chain: ChainDelay | undefined, { part, name }: SetupPiece): { measure?: Measure } {
+  const own = part.figure('screen/delayMs');
+  if (chain === undefined || own === undefined) return {};
+  return { measure: { ...measureAt(part, 'screen/delayMs'), says: `whole delay to ${name}, sensor to light`, minus: chain.value - own.value } };
 }
 
 function power({ answers, setup }: MakingOfSetup, pieces: readonly SetupPiece[]): Check[] {

@@ -23,6 +23,8 @@ export const shoot = z.strictObject({
   setups: mapOf(setup),
   shots: mapOf(shot).optional(),
   days: mapOf(day).optional(),
+  /** Checks of the prep list that are done: the day, by setup and check. */
+  ticks: z.record(z.string().min(1).max(300), z.iso.date()).optional(),
   /** Figures that replace the program's own defaults, by the path of the default. */
   assumptions: z.record(z.string().max(120), z.unknown()).optional(),
 });

@@ -26,7 +26,7 @@ function sameVersions(installed, wanted) {
 
 /** Debian packages the outside checks use: installed where this may be done, named loudly where not. */
 export function oraclesWhereMissing() {
-  const wanted = { chromium: 'chromium', pdftotext: 'poppler-utils', qpdf: 'qpdf', 'edid-decode': 'edid-decode', units: 'units' };
+  const wanted = { chromium: 'chromium', pdftotext: 'poppler-utils', qpdf: 'qpdf', xmllint: 'libxml2-utils', admesh: 'admesh', unzip: 'unzip', 'edid-decode': 'edid-decode', units: 'units' };
   const missing = Object.entries(wanted).filter(([program]) => spawnSync('which', [program]).status !== 0).map(([, name]) => name);
   if (!['', '-debian'].some((end) => existsSync(`/lib/firmware/regulatory.db${end}`))) missing.push('wireless-regdb');
   if (missing.length === 0) return;

@@ -1,4 +1,4 @@
-import { existsSync, mkdirSync, statSync } from 'node:fs';
+import { existsSync, mkdirSync, mkdtempSync, renameSync, rmSync, statSync } from 'node:fs';
 import { dirname, join, resolve } from 'node:path';
 import { Command, Option } from 'commander';
 import { bundle, Papers, paperKinds } from '../../papers/bundle.ts';
@@ -37,6 +37,7 @@ export function command(world: World): Command {
 
 async function printPapers(world: World, file: string, options: Options): Promise<void> {
   const shoot = loadShoot(world, file);
+  refuseFile(options.out);
   const press = await pressFor(world, { paper: options.paper, system: options.imperial === true ? 'imperial' : 'metric' });
   const papers = new Papers(shoot, press, {
     ...(options.setup === undefined ? {} : { setups: [chosen(shoot.setups, options.setup, 'setup')] }),
@@ -69,18 +70,33 @@ async function makeAll(world: World, papers: Papers): Promise<PaperFile[] | unde
 
 const bundleName = ({ title }: Shoot): string => `${title.toLowerCase().replaceAll(/[^\p{L}\p{N}]+/gu, '-').replaceAll(/^-|-$/g, '').slice(0, 60) || 'papers'}.zip`;
 
-/** Folders first, so that one that cannot be made or written stops everything. */
+/** All of it beside where it goes first, then into place: a full disk leaves what was there as it was. */
 function writeAll(out: string, files: readonly PaperFile[]): void {
-  for (const folder of new Set(files.map(({ path }) => dirname(join(out, path))))) makeFolder(folder);
-  for (const { path, bytes } of files) writeWhole(join(out, path), bytes);
+  makeFolder(out);
+  const beside = asUser(out, () => mkdtempSync(join(out, '.papers-')));
+  try {
+    files.forEach(({ bytes }, at) => writeWhole(join(beside, String(at)), bytes));
+    for (const folder of new Set(files.map(({ path }) => dirname(join(out, path))))) makeFolder(folder);
+    files.forEach(({ path }, at) => asUser(join(out, path), () => renameSync(join(beside, String(at)), join(out, path))));
+  } finally {
+    rmSync(beside, { recursive: true, force: true });
+  }
 }
 
 function makeFolder(folder: string): void {
+  refuseFile(folder);
+  asUser(folder, () => mkdirSync(resolve(folder), { recursive: true }));
+}
+
+function refuseFile(folder: string): void {
+  if (asUser(folder, () => existsSync(folder) && !statSync(folder).isDirectory())) throw new Refusal(folder, [{ path: '', message: 'There is a file of this name; a folder is needed.' }]);
+}
+
+/** What the system refuses is told as the user's fault it is. */
+function asUser<T>(place: string, work: () => T): T {
   try {
-    if (existsSync(folder) && !statSync(folder).isDirectory()) throw new Refusal(folder, [{ path: '', message: 'There is a file of this name; a folder is needed.' }]);
-    mkdirSync(resolve(folder), { recursive: true });
+    return work();
   } catch (thrown) {
-    if (thrown instanceof Refusal) throw thrown;
-    throw new Refusal(folder, [systemFault(thrown)]);
+    throw new Refusal(place, [systemFault(thrown)]);
   }
 }

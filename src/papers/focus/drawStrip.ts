@@ -33,7 +33,7 @@ export function strip(fonts: Fonts, surface: MarkedSurface, system: System, { x,
   const inside = (deg: number) => deg >= fromDeg - 1e-9 && deg <= toDeg + 1e-9;
   const marks: Mark[] = [{ kind: 'path', d: rectangle(x, y, (toDeg - fromDeg) * scale, STRIP_MM), stroke: HAIRLINE }];
   const taken: { from: number; to: number }[] = [];
-  const ranked = [...surface.marks.filter(({ turnDeg }) => inside(turnDeg))].toSorted((a, b) => Number(b.taped) - Number(a.taped));
+  const ranked = surface.marks.filter(({ turnDeg }) => inside(turnDeg)).toSorted((a, b) => Number(b.taped) - Number(a.taped));
   for (const { distanceMm, turnDeg, taped } of ranked) {
     const place = at(turnDeg);
     const words = onTape(distanceMm, system);

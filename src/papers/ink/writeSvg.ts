@@ -41,4 +41,4 @@ function grey(tone: number): string {
 
 /** Text inside XML; characters that XML does not know are left out. */
 export const escaped = (text: string): string =>
-  text.replaceAll('&', '&amp;').replaceAll('<', '&lt;').replaceAll('>', '&gt;').replaceAll('"', '&quot;').replaceAll(/[\u0000-\u0008\u000B\u000C\u000E-\u001F\uFFFE\uFFFF]/g, '');
+  text.replaceAll('&', '&amp;').replaceAll('<', '&lt;').replaceAll('>', '&gt;').replaceAll('"', '&quot;').replaceAll(/(?![\t\n\r])[\p{Cc}\p{Cs}\uFFFE\uFFFF]/gu, '');

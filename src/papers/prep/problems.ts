@@ -75,7 +75,7 @@ function darks({ ledger, setup }: MakingOfSetup, glass: string, numbers: Readonl
   return powerTrace(ledger, setup, glass).supplies.filter(({ nodes }) => nodes.length > 0).map(({ piece, packs, nodes }) => ({
     says: `All of these are dark: ${[...new Set(nodes.filter(({ draw }) => draw !== undefined).map((node) => node.piece.name))].join(', ')}`,
     look: [
-      packs.length === 0 ? `${piece.name}: its supply` : `${piece.name}: the pack on it (${packs.map(({ name }) => name).join(', ')}) is charged and seated`,
+      packs.length === 0 ? `${piece.name}: its supply` : packs.every(({ name }) => name === piece.name) ? `${piece.name} is charged and seated` : `${piece.name}: the pack on it (${packs.map(({ name }) => name).join(', ')}) is charged and seated`,
       ...nodes.filter(({ parent, line }) => parent < 0 && line !== undefined).map(({ line }) => `cable ${numberOf(numbers, line?.key ?? '')} at ${line?.from.piece.name ?? ''}, ${line?.from.name ?? ''}: seated, fuse whole`),
       'take the last device added off again: a short circuit shuts the output off',
     ],

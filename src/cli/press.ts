@@ -17,10 +17,14 @@ const FILES = {
 
 /** A press with the fonts of this installation and the date of today. */
 export async function pressFor(world: Pick<World, 'today'>, { paper, system }: { paper: PaperSize; system: System }): Promise<Press> {
+  return { fonts: openFonts(), paper, system, date: dayOf(world.today()), solids: await solidsMaker() };
+}
+
+/** The papers' fonts. */
+export function openFonts(): Fonts {
   const { resolve } = createRequire(import.meta.url);
   const read = (file: string): Uint8Array => readFileSync(resolve(file));
-  const fonts = new Fonts({ regular: read(FILES.regular), strong: read(FILES.strong), italic: read(FILES.italic), wide: read(FILES.wide), wideStrong: read(FILES.wideStrong) });
-  return { fonts, paper, system, date: dayOf(world.today()), solids: await solidsMaker() };
+  return new Fonts({ regular: read(FILES.regular), strong: read(FILES.strong), italic: read(FILES.italic), wide: read(FILES.wide), wideStrong: read(FILES.wideStrong) });
 }
 
 /** The program that makes closed solids, from this installation. */

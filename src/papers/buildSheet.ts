@@ -3,6 +3,7 @@ import { orderOfAssembly } from '../assembly/space/orderOfAssembly.ts';
 import { type WorldSolid, worldSolids } from '../assembly/space/worldSolids.ts';
 import { type SetupPiece, setupPieces } from '../assembly/setupPieces.ts';
 import { type Box, type RigView, VIEWS, VIEW_NAMES, drawView, middleOf, rigView } from './build/drawRig.ts';
+import { findings } from './build/findings.ts';
 import { type BuildStep, buildSteps } from './build/steps.ts';
 import type { Mark } from './ink/Mark.ts';
 import { circle, line } from './ink/path.ts';
@@ -32,6 +33,7 @@ export const buildSheet = paper({
       stepsOf(sheet, name, steps.filter((step) => step.build === build), own);
     }
     leftOver(sheet, making, glass);
+    findings(sheet, making);
     return [pdfFile(making, `${making.setup}/build-sheet.pdf`, 'Build sheet', sheet.pages())];
   },
 });

@@ -4,8 +4,9 @@ import { type Canvas, canvases } from './frames/canvases.ts';
 import type { FdlRect } from './frames/fdlRound.ts';
 import type { Mark } from './ink/Mark.ts';
 import { circle, line, onCircle, polygon, rectangle } from './ink/path.ts';
-import { type MakingOfSetup, paper } from './paper.ts';
+import { type MakingOfSetup, paper, textFile } from './paper.ts';
 import { pdfFile, sheetFor } from './printed.ts';
+import { writeSvg } from './ink/writeSvg.ts';
 import { BOLD_RULE, HAIRLINE, RULE, SIZE } from './sheet/look.ts';
 import { table } from './sheet/table.ts';
 
@@ -24,7 +25,8 @@ export const framingCharts = paper({
     });
     const axis = sheetFor(making, 'Squeeze-axis chart', making.setupName);
     axisChart(axis, making, found);
-    return [pdfFile(making, `${making.setup}/charts.pdf`, 'Charts', [...sheet.pages(), ...axis.pages()])];
+    const pages = [...sheet.pages(), ...axis.pages()];
+    return [pdfFile(making, `${making.setup}/charts.pdf`, 'Charts', pages), ...pages.map((page, at) => textFile(`${making.setup}/charts/page-${at + 1}.svg`, writeSvg(page, `Charts: ${making.setupName}`)))];
   },
 });
 

@@ -13,9 +13,9 @@ export const rings = paper({
   says: 'Rings to print',
   per: 'setup',
   make: (making) => {
-    const { solids } = making.press;
+    const { solids, fonts } = making.press;
     if (solids === undefined) return [];
-    return ringsWanted(making).flatMap((wanted): PaperFile[] => ringFiles(solids, wanted, `${making.setup}/rings/spacer-${wanted.innerMm}-${wanted.outerMm}`).files);
+    return ringsWanted(making).flatMap((wanted): PaperFile[] => ringFiles(solids, wanted, `${making.setup}/rings/spacer-${wanted.innerMm}-${wanted.outerMm}`, fonts).files);
   },
 });
 

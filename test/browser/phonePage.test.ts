@@ -35,7 +35,7 @@ describe.skipIf(executablePath === undefined)('the phone page in a browser, 380 
     page.on('request', (request) => asked.push(request.url()));
     await page.goto(pathToFileURL(join(folder, 'phone.html')).href);
 
-    await page.getByLabel('Setup').selectOption('jetty-shoulder');
+    await page.locator('#setup').selectOption('jetty-shoulder');
     await page.getByRole('heading', { name: 'Checklist' }).filter({ visible: true }).waitFor();
     expect(await page.evaluate('document.documentElement.scrollWidth')).toBeLessThanOrEqual(380);
     const watts = page.locator('section:not([hidden]) input[data-figure="kit/parts/body-a/draw/typicalW"]');
@@ -47,7 +47,7 @@ describe.skipIf(executablePath === undefined)('the phone page in a browser, 380 
     await page.getByRole('status').filter({ hasText: 'is not a number' }).waitFor();
 
     await page.reload();
-    await page.getByLabel('Setup').selectOption('jetty-shoulder');
+    await page.locator('#setup').selectOption('jetty-shoulder');
     expect(await watts.inputValue()).toBe('29,5');
     expect(await box.isChecked()).toBe(true);
     expect(await page.getByRole('status').innerText()).toBe('1 tick, 1 figure');

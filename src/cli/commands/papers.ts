@@ -21,6 +21,7 @@ interface Options {
   readonly only?: string;
   readonly paper: PaperSize;
   readonly imperial?: boolean;
+  readonly quiet?: boolean;
 }
 
 export function command(world: World): Command {
@@ -32,6 +33,7 @@ export function command(world: World): Command {
     .option('--only <kind>', 'only this kind of paper')
     .addOption(new Option('--paper <size>', 'paper size').choices(Object.keys(PAPERS)).default('A4'))
     .option('--imperial', 'inches, feet and pounds')
+    .option('--quiet', 'no progress on the error stream')
     .action((file: string, options: Options) => printPapers(world, file, options));
 }
 
@@ -43,7 +45,7 @@ async function printPapers(world: World, file: string, options: Options): Promis
     ...(options.setup === undefined ? {} : { setups: [chosen(shoot.setups, options.setup, 'setup')] }),
     ...(options.only === undefined ? {} : { kinds: [chosen(Object.fromEntries(paperKinds.map(({ id, says }) => [id, { name: says }])), options.only, 'kind of paper')] }),
   });
-  const made = await makeAll(world, papers);
+  const made = await makeAll(world, papers, options.quiet === true ? () => undefined : world.err);
   if (made === undefined) return;
   if (made.length === 0) throw new Refusal(file, [{ path: '', message: 'Nothing of this kind arises here; nothing was written.' }]);
   writeAll(options.out, options.only === undefined ? [...made, { path: bundleName(shoot), bytes: bundle([...made, textFile('shoot.shoot.json', writeShoot(shoot))]) }] : made);
@@ -52,7 +54,7 @@ async function printPapers(world: World, file: string, options: Options): Promis
 }
 
 /** Makes everything in memory first: what is stopped or goes wrong has written nothing. */
-async function makeAll(world: World, papers: Papers): Promise<PaperFile[] | undefined> {
+async function makeAll(world: World, papers: Papers, progress: World['err']): Promise<PaperFile[] | undefined> {
   const made: PaperFile[] = [];
   for (const [at, step] of papers.steps.entries()) {
     // Gives ctrl-C a chance to be heard.
@@ -62,7 +64,7 @@ async function makeAll(world: World, papers: Papers): Promise<PaperFile[] | unde
       world.exitCode = EXIT.badInput;
       return undefined;
     }
-    world.err(`${String(at + 1).padStart(3)} of ${papers.steps.length}  ${step.says}\n`);
+    progress(`${String(at + 1).padStart(3)} of ${papers.steps.length}  ${step.says}\n`);
     made.push(...(await papers.make(step)));
   }
   return made;

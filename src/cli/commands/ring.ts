@@ -5,7 +5,7 @@ import { readLength } from '../../units/length.ts';
 import { ringFiles, RING_CAUTION } from '../../papers/ring/ringFiles.ts';
 import { type RingWanted, ringFault } from '../../papers/ring/ringSolid.ts';
 import { systemFault, writeWhole } from '../files.ts';
-import { solidsMaker } from '../press.ts';
+import { openFonts, solidsMaker } from '../press.ts';
 import { Refusal } from '../Refusal.ts';
 import type { World } from '../World.ts';
 
@@ -44,7 +44,7 @@ async function makeRing(world: World, { inner, outer, width, kind, slit, clearan
   const wanted: RingWanted = { kind, innerMm: inner, outerMm: outer, widthMm: width, slitMm: slit, clearanceMm: clearance };
   const fault = ringFault(wanted);
   if (fault !== undefined) throw new Refusal('', [{ path: '', message: fault }]);
-  const { files, says } = ringFiles(await solidsMaker(), wanted, out);
+  const { files, says } = ringFiles(await solidsMaker(), wanted, out, openFonts());
   for (const { path, bytes } of files) {
     try {
       mkdirSync(dirname(join(path)), { recursive: true });

@@ -1,3 +1,4 @@
+import type { XY } from '../ink/path.ts';
 import type { SolidsMaker } from '../paper.ts';
 
 /** A ring that makes up the difference between a barrel and what clamps it. */
@@ -12,6 +13,12 @@ export interface RingWanted {
   readonly clearanceMm: number;
 }
 
+/** Letters to cut into the outside of a ring: outlines lying flat, mm, the baseline at y = 0, each with its place along the line. */
+export interface RingLetter {
+  readonly atMm: number;
+  readonly outlines: readonly (readonly XY[])[];
+}
+
 /** Triangles of a closed solid, mm. */
 export interface RingMesh {
   readonly vertices: readonly (readonly [number, number, number])[];
@@ -22,6 +29,8 @@ export interface RingMesh {
 /** Facets of the circle: at 110 mm across a facet is a hundredth of a millimetre off the round. */
 export const FACETS = 256;
 const SCREW_MM = 4.3; // clearance for M4, medium fit (ISO 273)
+/** Deep enough to read and to feel, shallow enough for a thin wall. */
+export const ENGRAVED_MM = 0.4;
 const LUG = { longMm: 12, thickMm: 8 } as const;
 
 /** Why a ring cannot be made, or nothing. */
@@ -35,7 +44,7 @@ export function ringFault({ innerMm, outerMm, widthMm, slitMm, clearanceMm, kind
 }
 
 /** The ring as a closed solid: axis along z, standing on z = 0, slit towards +x. */
-export function ringSolid({ Manifold }: SolidsMaker, wanted: RingWanted): RingMesh {
+export function ringSolid({ Manifold, CrossSection }: SolidsMaker, wanted: RingWanted, letters: readonly RingLetter[] = []): RingMesh {
   const fault = ringFault(wanted);
   if (fault !== undefined) throw new Error(fault);
   const { kind, innerMm, outerMm, widthMm, slitMm, clearanceMm } = wanted;
@@ -61,6 +70,12 @@ export function ringSolid({ Manifold }: SolidsMaker, wanted: RingWanted): RingMe
       const long = 2 * LUG.thickMm + slitMm + 2;
       const hole = keep(keep(keep(Manifold.cylinder(long, SCREW_MM / 2, SCREW_MM / 2, 48)).rotate([90, 0, 0])).translate([outer + LUG.longMm / 2, long / 2, widthMm / 2]));
       body = keep(body.subtract(hole));
+    }
+    for (const { atMm, outlines } of letters) {
+      // Stood up against the outside, facing away from the axis, then turned to its place.
+      const flat = keep(new CrossSection(outlines.map((corners) => corners.map(({ x, y }): [number, number] => [x, y])), 'NonZero'));
+      const block = keep(keep(keep(flat.extrude(ENGRAVED_MM + 1)).rotate([90, 0, 0])).translate([0, -(outer - ENGRAVED_MM), 0]));
+      body = keep(body.subtract(keep(block.rotate([0, 0, (atMm / outer) * (180 / Math.PI) - 90]))));
     }
     const { numProp, vertProperties, triVerts } = body.getMesh();
     const at = (index: number): [number, number, number] => [vertProperties[index * numProp] ?? 0, vertProperties[index * numProp + 1] ?? 0, vertProperties[index * numProp + 2] ?? 0];

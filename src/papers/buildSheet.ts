@@ -24,6 +24,7 @@ export const buildSheet = paper({
     const glass = making.glasses[0] ?? '';
     const sheet = sheetFor(making, 'Build sheet', `${making.setupName}, with ${(making.ledger.at(`glasses/${glass}/name`) as string | undefined) ?? glass}`);
     stateOf(sheet, making);
+    sheet.text('What is said of strength here is an estimate, not a load rating. Above people, on vehicles and on cranes: local rules, a second fixing, a qualified rigger.', { sizePt: SIZE.small });
     const solids = worldSolids(making.ledger, making.setup, glass);
     const steps = buildSteps(making, glass);
     for (const build of new Set(steps.map((step) => step.build))) {

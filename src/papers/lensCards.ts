@@ -1,7 +1,8 @@
 import { type LensCard, lensCard, swapOrder } from './cards/lensCardRows.ts';
 import type { Mark, Page } from './ink/Mark.ts';
 import { line, rectangle } from './ink/path.ts';
-import { type MakingOfSetup, paper } from './paper.ts';
+import { writeCsv } from './csv.ts';
+import { type MakingOfSetup, paper, textFile } from './paper.ts';
 import { pdfFile } from './printed.ts';
 import { HAIRLINE, LEADING, PAPERS, QUIET, RULE, SIZE } from './sheet/look.ts';
 import { MM_PER_POINT } from './type/Fonts.ts';
@@ -18,7 +19,10 @@ export const lensCards = paper({
   per: 'setup',
   make: (making) => {
     const cards = [...making.glasses.flatMap((glass) => cardFaces(making, lensCard(making, glass))), ...swapCard(making)];
-    return cards.length === 0 ? [] : [pdfFile(making, `${making.setup}/lens-cards.pdf`, 'Lens cards', sheetsOf(making, cards))];
+    if (cards.length === 0) return [];
+    const rows = making.glasses.map((glass) => lensCard(making, glass)).flatMap(({ name, rows: some }) => some.map(({ label, says }) => [name, label, says]));
+    const swaps = swapOrder(making).map(({ glass, shots }, at) => [glass, `swap ${at + 1}`, `shots ${shots}`]);
+    return [pdfFile(making, `${making.setup}/lens-cards.pdf`, 'Lens cards', sheetsOf(making, cards)), textFile(`${making.setup}/lens-cards.csv`, writeCsv(['glass', 'what', 'says'], [...rows, ...swaps]))];
   },
 });
 

@@ -1,3 +1,5 @@
+import { wiring } from '../assembly/lines/wiring.ts';
+import { glassesOf } from '../check/subjects.ts';
 import { type PartInUse, partsInUse } from '../check/quantities/partsInUse.ts';
 import type { Ledger } from '../shoot/ledger/Ledger.ts';
 import { CARRIAGE_EDITION, CARRIAGE_OPEN, carriageClass } from '../standards/carriageLimits.ts';
@@ -33,7 +35,7 @@ export const packList = paper({
   make: (making) => {
     const rows = packRows(making.ledger);
     const sheet = sheetFor(making, 'Pack list', 'everything that goes in the van');
-    gaps(sheet, rows);
+    gaps(sheet, gapsOf(making.ledger, rows));
     kitTable(sheet, rows, making);
     packsTable(sheet, rows);
     rentals(sheet, rows);
@@ -59,12 +61,37 @@ function rowOf({ part, used, have }: PartInUse, ledger: Ledger): PackRow {
   };
 }
 
-function gaps(sheet: Sheet, rows: readonly PackRow[]): void {
-  const short = rows.filter((row) => row.short > 0);
-  if (short.length === 0) return;
-  sheet.text(`Short of ${short.reduce((sum, row) => sum + row.short, 0)}: to hire, buy or plan around`, { face: 'strong', sizePt: SIZE.heading, afterMm: 1.4 });
+interface Gap {
+  readonly says: string;
+  readonly wanted: number;
+  readonly have: number;
+}
+
+/** What is wanted at once beyond what there is; cables still to find; pieces a build wishes for. */
+function gapsOf(ledger: Ledger, rows: readonly PackRow[]): Gap[] {
+  const short = rows.filter((row) => row.short > 0).map(({ name, used, have }) => ({ says: name, wanted: used, have }));
+  const cables = new Map<string, number>();
+  for (const setup of ledger.keys('setups')) {
+    const bare = glassesOf(ledger, setup).map((glass) => wiring(ledger, setup, glass).lines.filter(({ cable, shared }) => cable === undefined && !shared));
+    const own = new Map<string, number>();
+    for (const { from, to } of bare.toSorted((a, b) => b.length - a.length)[0] ?? []) {
+      const says = `Cable to find, ${from.port.connector} to ${to.port.connector}: ${from.piece.name} to ${to.piece.name}`;
+      own.set(says, (own.get(says) ?? 0) + 1);
+    }
+    for (const [says, count] of own) cables.set(says, Math.max(cables.get(says) ?? 0, count));
+  }
+  const wishes = ledger.keys('builds').flatMap((build) =>
+    ((ledger.at(`builds/${build}/missing`) ?? []) as readonly { kind: string; for?: string }[]).map((one) => ({ says: `${capital(one.kind)}${one.for === undefined ? '' : ` for ${one.for}`}, in ${(ledger.at(`builds/${build}/name`) as string | undefined) ?? build}`, wanted: 1, have: 0 })),
+  );
+  return [...short, ...[...cables].map(([says, wanted]) => ({ says, wanted, have: 0 })), ...wishes];
+}
+
+function gaps(sheet: Sheet, found: readonly Gap[]): void {
+  if (found.length === 0) return;
+  sheet.text(`Short of ${found.reduce((sum, { wanted, have }) => sum + wanted - have, 0)}: to hire, buy or plan around`, { face: 'strong', sizePt: SIZE.heading, afterMm: 1.4 });
   table(sheet, [{ says: 'item', share: 5 }, { says: 'wanted at once', mm: 26, align: 'end' }, { says: 'there are', mm: 18, align: 'end' }, { says: 'short', mm: 14, align: 'end' }],
-    short.map(({ name, used, have, short: lack }) => ({ cells: [{ text: name, verdict: 'fails' }, String(used), String(have), { text: String(lack), face: 'strong' }] })));
+    found.map(({ says, wanted, have }) => ({ cells: [{ text: says, verdict: 'fails' }, String(wanted), String(have), { text: String(wanted - have), face: 'strong' }] })));
+  sheet.space(3);
 }
 
 function kitTable(sheet: Sheet, rows: readonly PackRow[], { press }: Making): void {

@@ -63,3 +63,16 @@ test('a ring by its lengths; one that cannot be printed is refused', async () =>
   expect(existsSync(`${name}.3mf`) && existsSync(`${name}.stl`)).toBe(true);
   expect(await command(['ring', '--inner', '95mm', '--outer', '95mm', '--out', name])).toMatchObject({ code: 2, err: expect.stringContaining('wall') as string });
 });
+
+test('what a phone page gave back is taken in by import; what belongs elsewhere is told', async () => {
+  const into = join(folder, 'day.shoot.json');
+  writeFileSync(into, readFileSync(tiny));
+  const part = Object.keys((JSON.parse(readFileSync(tiny, 'utf8')) as { kit: { parts: object } }).kit.parts)[0] ?? '';
+  const file = join(folder, 'measured.json');
+  const figure = (path: string) => ({ path, value: 812, measuredOn: '2026-11-25' });
+  writeFileSync(file, JSON.stringify({ format: 'setworthy measured', version: 0, shoot: 'another', figures: [figure(`kit/parts/${part}/massG`), figure('kit/parts/nowhere/massG')], ticks: {} }));
+  const { code, out, err } = await command(['import', file, '--into', into]);
+  expect({ code, out }).toEqual({ code: 2, out: expect.stringContaining('1 measured figure') as string });
+  expect(err).toMatch(/made for "another"[\s\S]*kit\/parts\/nowhere\/massG/);
+  expect(JSON.parse(readFileSync(into, 'utf8'))).toMatchObject({ kit: { parts: { [part]: { massG: { value: 812, basis: 'measured', measuredOn: '2026-11-25' } } } } });
+});

@@ -34,7 +34,7 @@ type Sheet = ReturnType<typeof sheetFor>;
 
 function framing(sheet: Sheet, canvas: Canvas): void {
   const aspect = (canvas.widthPx * canvas.squeeze) / canvas.heightPx;
-  sheet.text(`${canvas.modeName}, ${printNumber(canvas.squeeze)}×: line up the tips of the eight triangles with the edges of the recorded picture, then set the frame lines to the box.`, { afterMm: 2 });
+  sheet.text(`${canvas.modeName}, ${printNumber(canvas.squeeze)}×: line up the tips of the eight triangles with the edges of the recorded picture, then set the frame lines to the box. The frame pictures for screens are made for an output that shows the whole recorded picture, fitted to the screen: check one against this chart.`, { afterMm: 2 });
   const rows = [row('frame', canvas.frame), ...(canvas.protection === 0 ? [] : [row('kept free, to', canvas.protected)]), row('whole', { xPx: 0, yPx: 0, widthPx: canvas.widthPx, heightPx: canvas.heightPx })];
   table(sheet, [{ says: 'on the recording, squeezed, px', share: 3 }, { says: 'width', mm: 24, align: 'end' }, { says: 'height', mm: 24, align: 'end' }, { says: 'left', mm: 24, align: 'end' }, { says: 'top', mm: 24, align: 'end' }, { says: 'right', mm: 24, align: 'end' }, { says: 'bottom', mm: 24, align: 'end' }], rows);
   const room = sheet.leftMm - 2;
@@ -62,8 +62,8 @@ function chart(canvas: Canvas, x: number, y: number, width: number, height: numb
     { kind: 'path', d: rectangle(fx, fy, fw, fh), stroke: BOLD_RULE },
     { kind: 'path', d: circle(centre, radius), stroke: RULE },
     { kind: 'path', d: line(centre.x - radius * 1.1, centre.y, centre.x + radius * 1.1, centre.y), stroke: HAIRLINE }, { kind: 'path', d: line(centre.x, centre.y - radius * 1.1, centre.x, centre.y + radius * 1.1), stroke: HAIRLINE },
-    { kind: 'text', text: aspect, x: fx + 3, y: fy + 7, face: 'strong', sizePt: SIZE.heading },
-    { kind: 'text', text: fonts.cut('regular', SIZE.small, canvas.glasses.join(', '), fw / 2 - radius - 6), x: fx + 3, y: fy + 11, face: 'regular', sizePt: SIZE.small },
+    { kind: 'text', text: aspect, x: fx + 3, y: Math.max(fy + 7, y + 14), face: 'strong', sizePt: SIZE.heading },
+    { kind: 'text', text: fonts.cut('regular', SIZE.small, canvas.glasses.join(', '), fw / 2 - radius - 6), x: fx + 3, y: Math.max(fy + 11, y + 18), face: 'regular', sizePt: SIZE.small },
   ];
 }
 

@@ -1,5 +1,5 @@
 import { Papers, bundle, paperKinds } from '../papers/bundle.ts';
-import { type PaperFile, type PaperKind, textFile } from '../papers/paper.ts';
+import { type PaperFile, type PaperKind, type SolidsMaker, textFile } from '../papers/paper.ts';
 import type { PaperSize } from '../papers/sheet/look.ts';
 import { type FontFiles, Fonts } from '../papers/type/Fonts.ts';
 import type { Shoot } from '../shoot/schema/shoot.ts';
@@ -34,12 +34,15 @@ export interface PapersMade {
 /** Every kind of paper: what it is, and whether there is one for each setup. */
 export const kindsOfPaper = (): { readonly id: string; readonly says: string; readonly per: PaperKind['per'] }[] => paperKinds.map(({ id, says, per }) => ({ id, says, per }));
 
-export function makePapers(shoot: Shoot, fontFiles: FontFiles, { kinds, setups, paper, system, date }: PapersWanted, report: (progress: PapersProgress) => void): PapersMade {
+export async function makePapers(
+  shoot: Shoot, fontFiles: FontFiles, { kinds, setups, paper, system, date }: PapersWanted, report: (progress: PapersProgress) => void, solids?: SolidsMaker,
+): Promise<PapersMade> {
   const fonts = new Fonts(fontFiles);
-  const papers = new Papers(shoot, { fonts, paper, system, date }, { kinds, setups });
-  const files = papers.steps.flatMap((step, done) => {
+  const papers = new Papers(shoot, { fonts, paper, system, date, solids }, { kinds, setups });
+  const files: PaperFile[] = [];
+  for (const [done, step] of papers.steps.entries()) {
     report({ done, of: papers.steps.length, says: step.says });
-    return papers.make(step);
-  });
+    files.push(...(await papers.make(step)));
+  }
   return { files, zip: bundle([...files, textFile('shoot.shoot.json', writeShoot(shoot))]), missing: [...fonts.missing] };
 }

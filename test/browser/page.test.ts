@@ -186,6 +186,7 @@ describe.skipIf(executablePath === undefined)('the page in a browser', { timeout
     const papers = page.locator('.papers-made a');
     await papers.first().waitFor({ timeout: 20_000 });
     expect(await papers.filter({ hasText: '.pdf' }).first().getAttribute('href')).toMatch(/^blob:/);
+    expect(await papers.filter({ hasText: '.stl' }).count(), 'a ring made by WebAssembly under the page’s policy').toBe(1);
     const [zip] = await Promise.all([page.waitForEvent('download'), page.getByRole('button', { name: 'Save all as one zip' }).click()]);
     expect(readFileSync((await zip.path()) ?? '').subarray(0, 2).toString()).toBe('PK');
     expect(complaints).toEqual([]);

@@ -18,7 +18,7 @@ export interface ServeOptions {
   readonly port: number;
 }
 
-const POLICY = "default-src 'self'; script-src 'self'; style-src 'self' 'unsafe-inline'; img-src 'self' data: blob:; worker-src 'self' blob:; connect-src 'self'; object-src 'none'; base-uri 'none'; form-action 'none'; frame-ancestors 'none'";
+const POLICY = "default-src 'self'; script-src 'self' 'wasm-unsafe-eval'; style-src 'self' 'unsafe-inline'; img-src 'self' data: blob:; worker-src 'self' blob:; connect-src 'self'; object-src 'none'; base-uri 'none'; form-action 'none'; frame-ancestors 'none'";
 
 /** Serves the page and the one file on this machine only. Another site's page can neither read nor write through it. */
 export async function serve({ folder, shoot, port }: ServeOptions): Promise<Serving> {

@@ -4,6 +4,7 @@ import italic from '@expo-google-fonts/atkinson-hyperlegible-next/400Regular_Ita
 import strong from '@expo-google-fonts/atkinson-hyperlegible-next/600SemiBold/AtkinsonHyperlegibleNext_600SemiBold.ttf?url';
 import wideStrong from 'dejavu-fonts-ttf/ttf/DejaVuSans-Bold.ttf?url';
 import wide from 'dejavu-fonts-ttf/ttf/DejaVuSans.ttf?url';
+import manifold from 'manifold-3d/manifold.wasm?url';
 import { type PapersMade, type PapersWanted, kindsOfPaper, makePapers } from '../../jobs/makePapers.ts';
 import { type Port, serveCalls } from '../../jobs/protocol.ts';
 import type { Shoot } from '../../shoot/schema/shoot.ts';
@@ -18,10 +19,19 @@ export interface PapersDesk {
 
 const read = async (address: string): Promise<Uint8Array> => new Uint8Array(await (await fetch(address)).arrayBuffer());
 
+/** The program that makes closed solids, fetched only where a ring is wanted. */
+async function solidsMaker() {
+  const [{ default: load }, wasmBinary] = await Promise.all([import('manifold-3d'), read(manifold)]);
+  const solids = await load({ wasmBinary, locateFile: () => manifold } as unknown as Parameters<typeof load>[0]);
+  solids.setup();
+  return solids;
+}
+
 serveCalls(port, {
   kinds: kindsOfPaper,
   async make(shoot, wanted) {
     const [a, b, c, d, e] = await Promise.all([read(regular), read(strong), read(italic), read(wide), read(wideStrong)]);
-    return makePapers(shoot, { regular: a, strong: b, italic: c, wide: d, wideStrong: e }, wanted, (progress) => port.postMessage({ news: progress }));
+    const solids = wanted.kinds.includes('rings') ? await solidsMaker() : undefined;
+    return makePapers(shoot, { regular: a, strong: b, italic: c, wide: d, wideStrong: e }, wanted, (progress) => port.postMessage({ news: progress }), solids);
   },
 } satisfies PapersDesk);

@@ -15,13 +15,13 @@ interface Read {
 
 function issueFaults(issue: Issue, read: Read, prefix: readonly PropertyKey[]): Fault[] {
   const keys = [...prefix, ...issue.path];
-  const path = keys.map(String).join('/');
+  const path = pathOf(keys);
   const found = valueAt(read.root, keys);
   switch (issue.code) {
     case 'unrecognized_keys':
       return issue.keys.map((key) => ({
-        path: path === '' ? key : `${path}/${key}`,
-        message: `There is no key "${key}" here.`,
+        path: pathOf([...keys, key]),
+        message: `There is no key ${shown(key)} here.`,
         ...cureFor(key, knownKeys(read.schema, keys)),
         severity: 'unknown key' as const,
       }));
@@ -40,13 +40,13 @@ function issueFaults(issue: Issue, read: Read, prefix: readonly PropertyKey[]): 
         },
       ];
     case 'too_small':
-      return [{ path, message: `Found ${shown(found)}; it must be ${bound(issue, issue.minimum, 'more than', 'at least')}.` }];
+      return [{ path, message: outOfBounds(found, issue, issue.minimum, ['more than', 'at least']) }];
     case 'too_big':
-      return [{ path, message: `Found ${shown(found)}; it must be ${bound(issue, issue.maximum, 'less than', 'at most')}.` }];
+      return [{ path, message: outOfBounds(found, issue, issue.maximum, ['less than', 'at most']) }];
     case 'invalid_union':
       return unionFaults(issue, read, keys);
     case 'invalid_key':
-      return [{ path, message: `"${String(keys.at(-1))}" cannot be a name here: ${issue.issues[0]?.message ?? 'it is not allowed'}` }];
+      return [{ path, message: `${shown(String(keys.at(-1)))} cannot be a name here: ${issue.issues[0]?.message ?? 'it is not allowed'}` }];
     default:
       return [{ path, message: issue.message }];
   }
@@ -61,14 +61,24 @@ function unionFaults(issue: Issue & { code: 'invalid_union' }, read: Read, keys:
   if (meant !== undefined) return meant.flatMap((one) => issueFaults(one, read, keys));
   const kinds = new Set(issue.errors.flat().map((one) => (one.code === 'invalid_type' ? nounFor(one.expected) : 'another value')));
   const found = valueAt(read.root, keys);
-  const path = keys.map(String).join('/');
-  return [{ path, message: `Found ${shown(found)}; it must be ${[...kinds].join(' or ')}.` }];
+  return [{ path: pathOf(keys), message: `Found ${shown(found)}; it must be ${[...kinds].join(' or ')}.` }];
 }
 
-function bound(issue: { origin: string; inclusive?: boolean | undefined }, limit: number | bigint, beyond: string, upTo: string): string {
-  const unit = issue.origin === 'string' ? ' characters long' : issue.origin === 'array' ? ' entries long' : '';
-  return `${issue.inclusive === false ? beyond : upTo} ${limit}${unit}`;
+/** What is wrong with a size: of a number, of a text, of a list. */
+function outOfBounds(found: unknown, issue: { origin: string; inclusive?: boolean | undefined }, limit: number | bigint, [beyond, upTo]: readonly [string, string]): string {
+  if (Math.abs(Number(limit)) === Number.MAX_SAFE_INTEGER) return `Found ${shown(found)}; that is too large for a whole number.`;
+  const wanted = `${issue.inclusive === false ? beyond : upTo} ${limit}`;
+  if (Array.isArray(found)) return `Found ${found.length === 0 ? 'an empty list' : `a list of ${found.length}`}; it must hold ${wanted} ${Number(limit) === 1 ? 'entry' : 'entries'}.`;
+  if (typeof found === 'string') return `Found ${found === '' ? 'an empty text' : shown(found)}; it must be ${wanted} ${Number(limit) === 1 ? 'character' : 'characters'} long.`;
+  return `Found ${shown(found)}; it must be ${wanted}.`;
 }
+
+/** Names from the top; one that goes on and on is cut. */
+function pathOf(keys: readonly PropertyKey[]): string {
+  return keys.map((key) => cut(String(key), 100)).join('/');
+}
+
+const cut = (text: string, most: number): string => (text.length > most ? `${text.slice(0, most - 3)}…` : text);
 
 function cureFor(found: string, known: Iterable<string>): { cure?: string } {
   const near = nearestName(found, known);
@@ -100,8 +110,9 @@ function shown(value: unknown): string {
   if (value === undefined) return 'nothing';
   if (Array.isArray(value)) return 'a list';
   if (typeof value === 'object' && value !== null) return 'an object';
-  const text = JSON.stringify(value) ?? String(value);
-  return text.length > 60 ? `${text.slice(0, 57)}…` : text;
+  // JSON text may hold 1e999, which no number can.
+  if (value === Infinity || value === -Infinity) return 'a number too large to hold';
+  return cut(JSON.stringify(value) ?? String(value), 60);
 }
 
 function valueAt(root: unknown, keys: readonly PropertyKey[]): unknown {

@@ -6,8 +6,14 @@ import { unitOfKey } from '../units/unitOfKey.ts';
 /** Beyond these a figure is a slip of the keyboard or of the unit, whatever it describes. */
 const LARGEST: Partial<Record<Unit, number>> = {
   mm: 1e7, m: 1e5, g: 1e6, V: 1000, A: 1000, W: 50_000, Ah: 10_000, 'N·m': 1000, Hz: 20_000, ms: 600_000, s: 1e6, h: 48, lx: 200_000, 'cd/m²': 20_000, dpt: 100, rpm: 100_000,
-  deg: 100_000, MHz: 1e6, 'm/s': 150,
+  deg: 100_000, MHz: 1e6, 'm/s': 150, px: 100_000, teeth: 10_000, min: 10_000, dB: 1000, dBm: 200, dBi: 100,
 };
+
+/** The same for counts and ratios, whose keys carry no unit: least and most. */
+const BELIEVED: ReadonlyMap<string, readonly [number, number]> = new Map([
+  ['count', [0, 10_000]], ['takes', [1, 1000]], ['packs', [1, 100]], ['bays', [1, 1000]], ['screws', [1, 100]], ['maxReceivers', [1, 1000]], ['bodies', [0, 1000]], ['walls', [0, 1000]],
+  ['squeeze', [0.2, 5]], ['zoom', [1, 100]],
+]);
 
 /** Figures that cannot be meant: beyond reason for their unit, below absolute sense, or with bounds that cross. */
 export function absurdities(data: unknown): Fault[] {
@@ -37,6 +43,8 @@ function absurd(value: number, key: string, path: string): Fault | undefined {
   if (largest !== undefined && Math.abs(value) > largest) {
     return { path, message: `${printNumber(value)} ${unit} cannot be meant.`, cure: `At most ${printNumber(largest)} ${unit} are believed; check the unit.` };
   }
+  const [least, most] = BELIEVED.get(key.split('/').at(-1) ?? key) ?? [-Infinity, Infinity];
+  if (value < least || value > most) return { path, message: `${printNumber(value)} cannot be meant.`, cure: `From ${printNumber(least)} to ${printNumber(most)} are believed.` };
   if (unit === '°C' && (value < -90 || value > 90)) return { path, message: `${value} °C cannot be meant.`, cure: 'Give degrees Celsius from −90 to 90.' };
   return undefined;
 }

@@ -26,6 +26,11 @@ describe('broken text is refused with line and column', () => {
     ['{"format": "something else"}', { path: 'format' }],
   ])('%j', (text, fault) => expect(readShoot(text)).toMatchObject({ ok: false, faults: [fault] }));
 
+  test.each([['lists', '['.repeat(100_000)], ['objects that close', `${'{"a":'.repeat(50_000)}1${'}'.repeat(50_000)}`]])('%s in each other without end have a place too', (_what, text) =>
+    expect(readShoot(text)).toMatchObject({ ok: false, faults: [{ line: 1, message: expect.stringContaining('deep') as string }] }));
+
+  test('brackets inside texts are not nesting', () => expect(readShoot(`{"a": "${'[\\"'.repeat(500)}"}`)).toMatchObject({ ok: false, faults: [{ path: 'format' }] }));
+
   test('a file of a hundred megabytes is refused before it is parsed', () =>
     expect(readShoot(' '.repeat(100 * 1024 * 1024))).toMatchObject({ ok: false, faults: [{ message: expect.stringContaining('million characters') as string }] }));
 });
@@ -55,6 +60,16 @@ describe('all faults come at once, with path and cure', () => {
     ['keyframes that run backwards', (draft) => (draft.shots.portrait.subject[1].atS = 0), 'shots/portrait/subject/1/atS', /forward/],
     ['a lens of a kilometre', (draft) => (draft.kit.parts['taking-58'].lens.focalLengthMm = 1e8), 'kit/parts/taking-58/lens/focalLengthMm', /check the unit/],
     ['bounds that cross', (draft) => (draft.kit.parts.body.massG = { value: 5, low: 6 }), 'kit/parts/body/massG', /Low must not/],
+    ['a piece of a part that only JavaScript knows', (draft) => (draft.builds.camera.pieces.body.of = 'constructor'), 'builds/camera/pieces/body/of', /Known: /],
+    ['a port fed by a port that only JavaScript knows', (draft) => (draft.kit.parts['pack-98'].ports['tap-1'].power.from = 'toString'), 'kit/parts/pack-98/ports/tap-1', /Known: /],
+    ['a billion packs', (draft) => (draft.kit.parts['pack-98'].count = 1e9), 'kit/parts/pack-98/count', /are believed/],
+    ['a block that squeezes by a billionth', (draft) => (draft.kit.parts['block-1-5'].block.squeeze = 1e-9), 'kit/parts/block-1-5/block/squeeze', /are believed/],
+    ['a figure of a copy without a value', (draft) => (draft.kit.copies = { mine: { of: 'taking-58', figures: { massG: { plusMinus: 5, basis: 'measured' } } } }), 'kit/copies/mine/figures/massG/value', /This is missing/],
+    ['a copy with a negative torque', (draft) => (draft.kit.copies = { mine: { of: 'focuser', figures: { 'focus/ringTorqueNm': -0.2 } } }), 'kit/copies/mine/figures/focus/ringTorqueNm', /more than 0/],
+    ['an assumption in words', (draft) => (draft.assumptions = { 'sight.acuityArcmin': 'sharp' }), 'assumptions/sight.acuityArcmin', /a number/],
+    ['an empty list', (draft) => (draft.setups.sticks.glasses = []), 'setups/sticks/glasses', /Found an empty list; it must hold at least 1 entry/],
+    ['an empty name', (draft) => (draft.kit.parts.body.name = ''), 'kit/parts/body/name', /Found an empty text/],
+    ['a number that no computer holds', (draft) => (draft.setups.sticks.frameRateHz = Infinity), 'setups/sticks/frameRateHz', /too large to hold/],
     ['a colder day than there is', (draft) => (draft.days.one.temperatureC = -300), 'days/one/temperatureC', /Celsius/],
     ['a name that cannot be a key', (draft) => (draft.setups['a b'] = draft.setups.sticks), 'setups/a b', /letters, digits/],
   ])('%s', (_what, change, path, words) => {
@@ -91,4 +106,25 @@ test('a kit file is read alone', () => {
   const parts = tinyShoot().kit.parts;
   expect(readKit(JSON.stringify({ format: 'setworthy kit', version: 0, title: 'Shelf', parts }))).toMatchObject({ ok: true });
   expect(readKit(tinyText)).toMatchObject({ ok: false, faults: [{ path: 'format' }] });
+});
+
+describe('what is stated away from its place', () => {
+  test('a figure of a copy, and an assumption, that name nothing are reported and kept', () => {
+    const draft = JSON.parse(tinyText) as Draft;
+    draft.kit.copies = { mine: { of: 'focuser', figures: { 'focus/ringTorqeNm': 0.2, 'constructor': 1 } } };
+    draft.assumptions = { 'sight.acuityArcmn': 1 };
+    expect(checkShoot(draft)).toMatchObject({
+      ok: true,
+      warnings: [
+        { path: 'kit/copies/mine/figures/focus/ringTorqeNm', message: expect.stringContaining('changes nothing') as string }, { path: 'kit/copies/mine/figures/constructor' },
+        { path: 'assumptions/sight.acuityArcmn', cure: 'Did you mean "sight.acuityArcmin"?' },
+      ],
+    });
+  });
+
+  test('a path through ports and modes leads somewhere', () => {
+    const draft = JSON.parse(tinyText) as Draft;
+    draft.kit.copies = { mine: { of: 'body', figures: { 'body/modes/open-gate/outputs/sdi-out/delayMs': 38, 'ports/dc-in/power/highV': 17 } } };
+    expect(checkShoot(draft)).toMatchObject({ ok: true, warnings: [] });
+  });
 });

@@ -5,6 +5,7 @@ import { absurdities } from './absurdities.ts';
 import { migrate } from './migrate.ts';
 import { readJson } from './readJson.ts';
 import { brokenReferences } from './references.ts';
+import { statedElsewhere } from './statedElsewhere.ts';
 import { FORMAT, KIT_FORMAT, type Shoot, kitFile, shoot } from './schema/shoot.ts';
 import type { Kit } from './schema/part.ts';
 
@@ -23,7 +24,7 @@ export function checkShoot(data: unknown): Outcome<Shoot> {
   if (!current.ok) return current;
   const wrongFormat = formatFault(current.value, FORMAT);
   if (wrongFormat !== undefined) return { ok: false, faults: [wrongFormat] };
-  return shaped(shoot, current.value, (value) => [...brokenReferences(value), ...absurdities(value)]);
+  return shaped(shoot, current.value, (value) => [...brokenReferences(value), ...statedElsewhere(value), ...absurdities(value)]);
 }
 
 /** Reads a kit file's text. */
@@ -31,19 +32,19 @@ export function readKit(text: string): Outcome<Kit> {
   const json = readJson(text);
   if (!json.ok) return json;
   const wrongFormat = formatFault(json.value, KIT_FORMAT);
-  return wrongFormat === undefined ? shaped(kitFile, json.value, absurdities) : { ok: false, faults: [wrongFormat] };
+  return wrongFormat === undefined ? shaped(kitFile, json.value, (value) => [...statedElsewhere({ kit: value }), ...absurdities(value)]) : { ok: false, faults: [wrongFormat] };
 }
 
 function shaped<T>(schema: z.ZodType<T>, data: unknown, furtherFaults: (value: T) => Fault[]): Outcome<T> {
   const read = schema.safeParse(data);
   const found = read.success ? [] : schemaFaults(read.error, data, schema);
-  const warnings = found.filter((fault) => fault.severity === 'unknown key');
-  const shapeFaults = found.filter((fault) => fault.severity !== 'unknown key');
-  if (shapeFaults.length > 0) return { ok: false, faults: [...shapeFaults, ...warnings] };
   const value = data as T;
-  const faults = furtherFaults(value);
-  return faults.length > 0 ? { ok: false, faults: [...faults, ...warnings] } : { ok: true, value, warnings };
+  const faults = found.some(stops) ? found : [...found, ...furtherFaults(value)];
+  const warnings = faults.filter((fault) => !stops(fault));
+  return faults.some(stops) ? { ok: false, faults: [...faults.filter(stops), ...warnings] } : { ok: true, value, warnings };
 }
+
+const stops = ({ severity }: Fault): boolean => severity === undefined;
 
 function formatFault(data: unknown, wanted: string): Fault | undefined {
   const found = typeof data === 'object' && data !== null ? (data as Record<string, unknown>)['format'] : undefined;

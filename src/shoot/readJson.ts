@@ -4,6 +4,9 @@ import type { Fault, Outcome } from '../faults/Fault.ts';
 /** Larger files are refused before they are parsed: a big shoot is well under a megabyte. */
 export const MOST_CHARACTERS = 32 * 1024 * 1024;
 
+/** Deeper nesting than any file of ours has: refused before the parsers, which call themselves at each level. */
+const MOST_LEVELS = 200;
+
 const STRICT = { disallowComments: true, allowTrailingComma: false, allowEmptyContent: false };
 
 const SAID: Partial<Record<string, string>> = {
@@ -12,13 +15,20 @@ const SAID: Partial<Record<string, string>> = {
   InvalidCommentToken: 'Comments are not allowed in JSON.', UnexpectedEndOfString: 'A text is not closed with a double quote.', InvalidSymbol: 'This is not JSON.',
 };
 
-/** Parses JSON; says line and column of each fault, and refuses a key that stands twice in one object. */
-export function readJson(text: string): Outcome<unknown> {
+/**
+ * Parses JSON; says line and column of each fault, and refuses a key that stands twice in one object. `of` is what the text is:
+ * a whole file, or one line of many.
+ */
+export function readJson(text: string, of: 'file' | 'line' = 'file'): Outcome<unknown> {
   if (text.length > MOST_CHARACTERS) {
-    return refuse({ path: '', message: `The file has ${Math.round(text.length / 1e6)} million characters; at most 33 million are read.`, cure: 'Is it a shoot file?' });
+    const cure = of === 'file' ? { cure: 'Is it a shoot file?' } : {};
+    return refuse({ path: '', message: `The ${of} has ${Math.round(text.length / 1e6)} million characters; at most 33 million are read.`, ...cure });
   }
   const clean = text.replace(/^\uFEFF/, '');
+  if (clean.trim() === '') return refuse({ path: '', message: `The ${of} is empty.` });
   if (clean.includes('\0') || /^(PK|%PDF|.PNG)/.test(clean)) return refuse({ path: '', message: 'This is not a text file.', cure: 'A shoot is JSON text, *.shoot.json.' });
+  const deep = tooDeepAt(clean);
+  if (deep !== undefined) return refuse({ path: '', ...placeOf(clean, deep), message: `Objects and lists stand more than ${MOST_LEVELS} deep in each other here.`, cure: 'Is a bracket left open, again and again?' });
   try {
     const value: unknown = JSON.parse(clean);
     const twice = duplicateKeys(clean);
@@ -32,11 +42,25 @@ const refuse = (fault: Fault): Outcome<never> => ({ ok: false, faults: [fault] }
 
 function syntaxFaults(text: string): Fault[] {
   const errors: ParseError[] = [];
-  if (text.trim() === '') return [{ path: '', message: 'The file is empty.' }];
   parseTree(text, errors, STRICT);
   const first = errors[0];
   if (first === undefined) return [{ path: '', message: 'This is not JSON.' }];
   return [{ path: '', ...placeOf(text, first.offset), message: SAID[printParseErrorCode(first.error)] ?? 'This is not JSON.' }];
+}
+
+/** Where the text goes too deep, or `undefined`; brackets inside texts do not count. */
+function tooDeepAt(text: string): number | undefined {
+  let level = 0;
+  let quoted = false;
+  for (let at = 0; at < text.length; at++) {
+    const code = text.charCodeAt(at);
+    if (code === 0x22) quoted = !quoted;
+    else if (quoted) at += code === 0x5c ? 1 : 0;
+    else if (code === 0x7b || code === 0x5b) level++;
+    else if (code === 0x7d || code === 0x5d) level--;
+    if (level > MOST_LEVELS) return at;
+  }
+  return undefined;
 }
 
 function placeOf(text: string, offset: number): { line: number; column: number } {
@@ -54,7 +78,7 @@ function duplicateKeys(text: string): Fault[] {
     onObjectProperty: (key, _offset, _length, line, column, pathSupplier) => {
       if (open.at(-1)?.has(key) === true) {
         const path = [...pathSupplier().slice(0, -1), key].join('/');
-        faults.push({ path, line: line + 1, column: column + 1, message: `The key "${key}" stands twice in one object (${path}).`, cure: 'Give one of them another name.' });
+        faults.push({ path, line: line + 1, column: column + 1, message: `The key "${key}" stands twice in one object (${path}).`, cure: 'Take one of them away, or rename it.' });
       }
       open.at(-1)?.add(key);
     },

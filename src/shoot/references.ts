@@ -1,5 +1,6 @@
 import type { Fault } from '../faults/Fault.ts';
 import { nearestName } from '../faults/nearestName.ts';
+import { circleIn } from './circleIn.ts';
 import type { Build, Glass, Joint, Line, Piece } from './schema/build.ts';
 import type { Part } from './schema/part.ts';
 import type { Shoot } from './schema/shoot.ts';
@@ -39,14 +40,17 @@ function partReferences(id: string, part: Part): Fault[] {
     Object.keys(outputs).flatMap((port) => missing(`kit/parts/${id}/body/modes/${mode}/outputs/${port}`, port, 'port', ports)),
   );
   const circle = circleIn(Object.fromEntries(Object.entries(part.ports ?? {}).map(([key, port]) => [key, [port.video?.from, port.power?.from].filter((from) => from !== undefined)])));
-  const circles = circle === undefined ? [] : [{ path: `kit/parts/${id}/ports`, message: `These ports feed each other in a circle: ${circle.join(' → ')}.` }];
+  const circles = circle === undefined ? [] : [{ path: `kit/parts/${id}/ports`, message: `These ports feed each other in a circle: ${circle.join(' → ')}.`, cure: 'Take one "from" away.' }];
   return [...feeds, ...outputs, ...circles];
 }
 
 /** What a piece is made of, for its points and ports. */
 function partOf({ kit }: Shoot, piece: Piece | undefined): Part | undefined {
-  return piece === undefined ? undefined : (kit.parts[piece.of] ?? kit.parts[kit.copies?.[piece.of]?.of ?? '']);
+  return piece === undefined ? undefined : (own(kit.parts, piece.of) ?? own(kit.parts, own(kit.copies ?? {}, piece.of)?.of ?? ''));
 }
+
+/** An entry of a map by its key; a key such as "constructor" finds nothing that is not written in the file. */
+const own = <T>(map: Readonly<Record<string, T>>, key: string): T | undefined => (Object.hasOwn(map, key) ? map[key] : undefined);
 
 function assemblyReferences(shoot: Shoot): Fault[] {
   const builds = Object.entries(shoot.builds).flatMap(([id, build]) => [
@@ -63,12 +67,12 @@ function assemblyReferences(shoot: Shoot): Fault[] {
 
 /** The glasses a build is used with; one that no setup uses yet may reach any. */
 function glassesAround(shoot: Shoot, build: string): Glass[] {
-  const used = Object.values(shoot.setups).filter(({ camera }) => camera === build).flatMap(({ glasses }) => glasses.flatMap((glass) => shoot.glasses[glass] ?? []));
+  const used = Object.values(shoot.setups).filter(({ camera }) => camera === build).flatMap(({ glasses }) => glasses.flatMap((glass) => own(shoot.glasses, glass) ?? []));
   return used.length > 0 ? used : Object.values(shoot.glasses);
 }
 
 function buildsAround(shoot: Shoot, glass: string): Build[] {
-  const used = Object.values(shoot.setups).filter(({ glasses }) => glasses.includes(glass)).flatMap(({ camera }) => shoot.builds[camera] ?? []);
+  const used = Object.values(shoot.setups).filter(({ glasses }) => glasses.includes(glass)).flatMap(({ camera }) => own(shoot.builds, camera) ?? []);
   return used.length > 0 ? used : Object.values(shoot.builds);
 }
 
@@ -103,7 +107,7 @@ function modeReference(shoot: Shoot, path: string, piece: Piece): Fault[] {
 function endReference(shoot: Shoot, path: string, end: string, of: 'points' | 'ports', known: Record<string, Piece>[]): Fault[] {
   const [at = '', pieceId = '', build] = end.split('/').toReversed();
   if (build !== undefined) return farEnd(shoot, path, build, pieceId, at, of);
-  const piece = known.find((pieces) => pieceId in pieces)?.[pieceId];
+  const piece = known.find((pieces) => Object.hasOwn(pieces, pieceId))?.[pieceId];
   if (piece === undefined) return missing(path, pieceId, 'piece', known.flatMap((pieces) => Object.keys(pieces)));
   const part = partOf(shoot, piece);
   if (part === undefined) return [];
@@ -112,7 +116,7 @@ function endReference(shoot: Shoot, path: string, end: string, of: 'points' | 'p
 
 /** The end of a cable in another build. */
 function farEnd(shoot: Shoot, path: string, buildId: string, pieceId: string, at: string, of: 'points' | 'ports'): Fault[] {
-  const build = shoot.builds[buildId];
+  const build = own(shoot.builds, buildId);
   if (build === undefined) return missing(path, buildId, 'build', Object.keys(shoot.builds));
   return endReference(shoot, path, `${pieceId}/${at}`, of, [build.pieces, ...glassesAround(shoot, buildId).map((glass) => glass.pieces)]);
 }
@@ -120,8 +124,8 @@ function farEnd(shoot: Shoot, path: string, buildId: string, pieceId: string, at
 function setupReferences(shoot: Shoot): Fault[] {
   const builds = Object.keys(shoot.builds);
   return Object.entries(shoot.setups).flatMap(([id, setup]) => {
-    const camera = shoot.builds[setup.camera];
-    const body = partOf(shoot, camera?.pieces[camera.camera ?? '']);
+    const camera = own(shoot.builds, setup.camera);
+    const body = partOf(shoot, camera && own(camera.pieces, camera.camera ?? ''));
     return [
       ...missing(`setups/${id}/camera`, setup.camera, 'build', builds),
       ...(setup.stations ?? []).flatMap((station, at) => missing(`setups/${id}/stations/${at}`, station, 'build', builds)),
@@ -135,11 +139,12 @@ function needReferences({ needs, crew, setups, builds }: Shoot): Fault[] {
   return Object.entries(needs.viewers ?? {}).flatMap(([id, viewer]) => {
     const [build = '', piece = ''] = viewer.screen.split('/');
     const path = `needs/viewers/${id}`;
+    const stands = own(builds, build);
     return [
       ...missing(`${path}/who`, viewer.who, 'person in crew', Object.keys(crew ?? {})),
       ...(viewer.setups ?? []).flatMap((setup, at) => missing(`${path}/setups/${at}`, setup, 'setup', Object.keys(setups))),
       ...missing(`${path}/screen`, build, 'build', Object.keys(builds)),
-      ...(builds[build] === undefined ? [] : missing(`${path}/screen`, piece, `piece in ${builds[build].name}`, Object.keys(builds[build].pieces))),
+      ...(stands === undefined ? [] : missing(`${path}/screen`, piece, `piece in ${stands.name}`, Object.keys(stands.pieces))),
     ];
   });
 }
@@ -147,7 +152,7 @@ function needReferences({ needs, crew, setups, builds }: Shoot): Fault[] {
 function shotReferences({ shots = {}, setups, crew = {}, days = {}, kit }: Shoot): Fault[] {
   const faults = Object.entries(shots).flatMap(([id, shot]) => {
     const path = `shots/${id}`;
-    const setup = setups[shot.setup];
+    const setup = own(setups, shot.setup);
     return [
       ...missing(`${path}/setup`, shot.setup, 'setup', Object.keys(setups)),
       ...(setup === undefined ? [] : missing(`${path}/glass`, shot.glass, `glass of ${setup.name}`, setup.glasses)),
@@ -166,24 +171,4 @@ function keyframeOrder(path: string, subject: readonly { atS: number }[]): Fault
   return subject.flatMap(({ atS }, at) =>
     at > 0 && atS <= (subject[at - 1]?.atS ?? 0) ? [{ path: `${path}/subject/${at}/atS`, message: `Found ${atS} s after ${subject[at - 1]?.atS} s.`, cure: 'Keyframes run forward in time.' }] : [],
   );
-}
-
-/** A circle in a graph of names, as a list that ends where it starts, or `undefined`. */
-function circleIn(next: Record<string, readonly string[]>): string[] | undefined {
-  const done = new Set<string>();
-  const visit = (node: string, trail: string[]): string[] | undefined => {
-    if (trail.includes(node)) return [...trail.slice(trail.indexOf(node)), node];
-    if (done.has(node)) return undefined;
-    done.add(node);
-    for (const other of next[node] ?? []) {
-      const circle = visit(other, [...trail, node]);
-      if (circle !== undefined) return circle;
-    }
-    return undefined;
-  };
-  for (const node of Object.keys(next)) {
-    const circle = visit(node, []);
-    if (circle !== undefined) return circle;
-  }
-  return undefined;
 }

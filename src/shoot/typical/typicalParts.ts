@@ -15,6 +15,6 @@ export const typicalParts: TypicalRoom = { ...bodies, ...lenses, ...frontOptics,
 
 /** A part of a class, ready for a kit: its figures are marked typical. */
 export function typicalPart(id: string): Part | undefined {
-  const found = typicalParts[id];
+  const found = Object.hasOwn(typicalParts, id) ? typicalParts[id] : undefined;
   return found === undefined ? undefined : { ...found, typical: id, basis: 'typical' };
 }

@@ -58,7 +58,7 @@ export function calculator<Inputs extends z.ZodType, Results extends object>(
     const read = contract.inputs.safeParse(input);
     if (!read.success) return { ok: false, faults: schemaFaults(read.error, input, contract.inputs) };
     try {
-      const value = compute(read.data);
+      const value = compute(plainZeros(read.data));
       const broken = notANumberAt(value, '') ?? unforeseenInfinity(value, contract.results);
       return broken === undefined ? { ok: true, value, warnings: [] } : { ok: false, faults: [tooExtreme(broken)] };
     } catch (thrown) {
@@ -73,9 +73,21 @@ function tooExtreme(resultPath: string): Fault {
   return { path: '', message: `These inputs are too extreme to compute ${resultPath}.`, cure: 'Check their units.' };
 }
 
-/** A result that overflowed: infinite where its contract does not say what `null` would mean. */
+/** JSON may hold −0, over which a division would run to minus infinity. */
+function plainZeros<T>(data: T): T {
+  if (typeof data !== 'object' || data === null) return (data === 0 ? 0 : data) as T;
+  if (Array.isArray(data)) return data.map(plainZeros) as T;
+  return Object.fromEntries(Object.entries(data).map(([key, inner]) => [key, plainZeros<unknown>(inner)])) as T;
+}
+
+/** A result that overflowed: infinite, at any depth, where its contract does not say what `null` would mean. */
 function unforeseenInfinity(value: object, results: Readonly<Record<string, string>>): string | undefined {
-  return Object.entries(value).find(([key, one]) => (one === Infinity || one === -Infinity) && !results[key]?.includes('null'))?.[0];
+  return Object.entries(value).find(([key, one]) => results[key]?.includes('null') !== true && holdsInfinity(one))?.[0];
+}
+
+function holdsInfinity(value: unknown): boolean {
+  if (typeof value === 'number') return value === Infinity || value === -Infinity;
+  return typeof value === 'object' && value !== null && Object.values(value).some(holdsInfinity);
 }
 
 /** The path of the first number in a result that is not one, or `undefined`. */

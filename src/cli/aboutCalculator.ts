@@ -54,9 +54,15 @@ function innerRows(schema: z.ZodType, prefix: string): Row[] {
 }
 
 function wordsFor(schema: z.ZodType): string {
-  const meta = schema.meta() as { unit?: string; description?: string } | undefined;
+  const meta = metaOf(schema);
   const json = schema.toJSONSchema({ io: 'input', unrepresentable: 'any' }) as Range;
   return [unitWord(meta?.unit), rangeOf(json), meta?.description ?? ''].filter((text) => text !== '').join('; ');
+}
+
+/** Unit and description; an optional input, or one with a default, has them inside. */
+function metaOf(schema: z.ZodType): { unit?: string; description?: string } | undefined {
+  const { innerType } = schema.def as unknown as Definition;
+  return (schema.meta() as { unit?: string; description?: string } | undefined) ?? (innerType && metaOf(innerType));
 }
 
 const unitWord = (unit: string | undefined): string => unit ?? '';

@@ -6,7 +6,7 @@ import { simulateDay, type DayOfPacks } from './day/simulateDay.ts';
 
 const packKind = z.strictObject({
   name: text('name of the pack; several of a kind are numbered'),
-  count: whole(1, 'count', 'how many of these there are'),
+  count: whole(1, 'count', 'how many of these there are').max(1000),
   openCircuitV: curveInput,
   capacityAh: positive('Ah', 'charge from full to empty at the temperature of the day'),
   internalOhm: nonNegative('ohm', 'resistance, leads included, at the temperature of the day'),
@@ -28,12 +28,12 @@ export const dayOfPacks = calculator(
     name: 'power.dayOfPacks',
     sentence: 'The day of a camera or station on one pack at a time: changes outside takes, charger turns, and where it goes dark.',
     inputs: inputs({
-      packs: z.array(packKind).min(1).readonly().meta({ unit: '', description: 'the packs there are, alike or mixed' }),
-      segments: z.array(segment).min(1).readonly().meta({ unit: '',
+      packs: z.array(packKind).min(1).max(1000).readonly().meta({ unit: '', description: 'the packs there are, alike or mixed' }),
+      segments: z.array(segment).min(1).max(10_000).readonly().meta({ unit: '',
         description: 'the day in order: stretches of one load, takes and the time between' }),
       darkPerChangeS: nonNegative('s', 'from pack off to picture back at a change: hands, boot, link, motor map; 0 with hot swap').max(86_400),
       reserveMin: nonNegative('min', 'running time that must be left in a pack at the end of a take').max(1440),
-      chargerBays: whole(0, 'count', 'packs that charge at once; 0 for no charger'),
+      chargerBays: whole(0, 'count', 'packs that charge at once; 0 for no charger').max(1000),
     }),
     results: {
       events: 'changes, packs that died in a take, and times with no pack left: at which hour, hours left in the pack taken off, minutes dark',

@@ -42,6 +42,7 @@ export const coaxReach = calculator(
     const [k1, k2] = fit(loss);
     const lossDbPer100m = k1 * Math.sqrt(atMHz) + k2 * atMHz;
     if (lossDbPer100m > 0) return { reachM: (100 * budgetDb) / lossDbPer100m, lossDbPer100m };
+    if (!Number.isFinite(lossDbPer100m)) throw new NoAnswer('loss', 'These losses are too extreme to fit a curve through; check their units.');
     const found = `Found losses whose fit falls to ${lossDbPer100m.toPrecision(3)} dB/100 m at ${atMHz} MHz`;
     throw new NoAnswer('loss', `${found}; points nearer that frequency, rising with it, are needed.`);
   },

@@ -33,3 +33,34 @@ test('a broken table is a message, not an exception', () => {
   expect(importKitCsv('name,kind\n"open,rod\n').faults).toHaveLength(1);
   expect(importKitCsv('').faults).toMatchObject([{ message: expect.stringContaining('no column "name"') as string }]);
 });
+
+test('rows are counted as the editor counts lines: past empty ones and cells of several lines', () => {
+  const faulty = '\n\nname,kind,massG\n\n"Two\nlines",rod,95\n\nBent,rodd,95\r\n,,\nC,rod,-1\n';
+  expect(importKitCsv(faulty).faults).toMatchObject([{ row: 8, column: 'kind' }, { row: 10, column: 'massG' }]);
+});
+
+test('an id that cannot be one, or that only JavaScript knows, loses no other row', () => {
+  const { parts, faults } = importKitCsv('id,name,kind,typical\na b,One,rod,\n__proto__,Two,rod,\nconstructor,Three,rod,\nfour,Four,rod,constructor\nfive,Five,rod,\nfive,Six,rod,\n');
+  expect(Object.keys(parts)).toEqual(['constructor', 'five']);
+  expect(faults).toMatchObject([{ row: 2, column: 'id' }, { row: 3, column: 'id' }, { row: 5, column: 'typical', message: 'There is no typical class "constructor".' }, { row: 7, column: 'id' }]);
+});
+
+test('a decimal comma that breaks its row in two, and a mass beyond reason, are told and not taken in', () => {
+  const { parts, faults } = importKitCsv('name,kind,massG\nA,rod,1,5\nB,rod,9999999\nC,rod,5,,\n');
+  expect(Object.keys(parts)).toEqual(['c']);
+  expect(faults).toMatchObject([{ row: 2, cure: expect.stringContaining('double quotes') as string }, { row: 3, column: 'massG', cure: expect.stringContaining('check the unit') as string }]);
+});
+
+test('a column that stands twice is taken once; a table without names is told once', () => {
+  expect(importKitCsv('name,kind,name\nA,rod,B\n')).toMatchObject({ parts: { a: { name: 'A' } }, faults: [{ row: 1, message: expect.stringContaining('the first was taken') as string }] });
+  expect(importKitCsv('nam,kind\nA,rod\nB,rod\n').faults.map(({ row }) => row)).toEqual([1, 1]);
+  expect(importKitCsv('name,kind\n').faults).toMatchObject([{ message: 'There is no row below the header.' }]);
+  expect(importKitCsv('{"format": "setworthy kit"}').faults).toMatchObject([{ message: 'This is JSON, not a table.' }]);
+});
+
+test('names of other scripts keep their letters; ten thousand of one name are quick', () => {
+  expect(Object.keys(importKitCsv('name,kind\n日本語レンズ,lens\nЙод,rod\nPlåt,plate\n').parts)).toEqual(['日本語レンズ', 'иод', 'plat']);
+  const started = performance.now();
+  expect(Object.keys(importKitCsv(`name,kind\n${'Rod,rod\n'.repeat(10_000)}`).parts)).toHaveLength(10_000);
+  expect(performance.now() - started).toBeLessThan(5000);
+});

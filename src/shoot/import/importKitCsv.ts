@@ -1,13 +1,16 @@
-import { parse } from 'csv-parse/sync';
 import type { Fault } from '../../faults/Fault.ts';
 import { nearestName } from '../../faults/nearestName.ts';
 import { schemaFaults } from '../../faults/schemaFaults.ts';
+import { absurdities } from '../absurdities.ts';
+import { id as idSchema } from '../schema/basics.ts';
 import { KINDS, type Part, part as partSchema } from '../schema/part.ts';
-import { typicalPart } from '../typical/typicalParts.ts';
+import { typicalPart, typicalParts } from '../typical/typicalParts.ts';
 import { cellValue } from './cellValue.ts';
 import { type Column, columnsOf } from './columns.ts';
+import { Ids } from './Ids.ts';
+import { readTable } from './readTable.ts';
 
-/** A fault in a table: row 1 is the header. */
+/** A fault in a table. `row` is the line of the file in which the row starts. */
 export interface CellFault extends Omit<Fault, 'line' | 'column'> {
   readonly row: number;
   readonly column?: string;
@@ -25,41 +28,31 @@ export interface Imported {
  * loses no other.
  */
 export function importKitCsv(text: string, taken: Iterable<string> = []): Imported {
-  const table = rowsOf(text);
+  const table = readTable(text);
   if ('fault' in table) return { parts: {}, faults: [table.fault] };
-  const [header = [], ...rows] = table.rows;
-  const { columns, faults } = columnsFor(header);
-  const ids = new Set(taken);
-  const parts: Record<string, Part> = {};
-  rows.forEach((cells, at) => {
-    const row = at + 2;
+  const [header, ...rows] = table.rows;
+  const { columns, faults } = columnsFor(header?.cells ?? []);
+  if (!columns.some((column) => column?.path === 'name')) return { parts: {}, faults: [...faults, { row: 1, path: 'name', message: 'The header row has no column "name".', cure: 'Each part needs a name and a kind.' }] };
+  if (rows.length === 0) return { parts: {}, faults: [...faults, { row: 1, path: '', message: 'There is no row below the header.' }] };
+  const ids = new Ids(taken);
+  const parts: [string, Part][] = [];
+  for (const { cells, row } of rows) {
     const read = readRow(cells, columns, row);
-    if (read.faults.length > 0) {
-      faults.push(...read.faults);
-      return;
-    }
-    const id = read.id ?? idFrom(read.part.name, ids);
-    if (ids.has(id)) {
-      faults.push({ row, column: 'id', path: 'id', message: `"${id}" is there already.`, cure: 'Give the part another id.' });
-      return;
-    }
+    const id = read.faults.length > 0 ? '' : (read.id ?? ids.madeOf(read.part.name));
+    const found = read.faults.length > 0 ? read.faults : idFaults(id, ids, row);
+    faults.push(...found);
+    if (found.length > 0) continue;
     ids.add(id);
-    parts[id] = read.part;
-  });
-  return { parts, faults };
-}
-
-function rowsOf(text: string): { rows: string[][] } | { fault: CellFault } {
-  try {
-    const delimiter = [',', ';', '\t'].toSorted((a, b) => countOf(text, b) - countOf(text, a))[0] ?? ',';
-    return { rows: parse(text, { bom: true, delimiter, relax_column_count: true, relax_quotes: true, skip_empty_lines: true, trim: true }) };
-  } catch (thrown) {
-    const { lines, message } = thrown as { lines?: number; message: string };
-    return { fault: { row: lines ?? 1, path: '', message: `The table breaks off here: ${message}`, cure: 'Is a double quote left open?' } };
+    parts.push([id, read.part]);
   }
+  return { parts: Object.fromEntries(parts), faults };
 }
 
-const countOf = (text: string, character: string): number => (text.split('\n', 1)[0] ?? '').split(character).length;
+function idFaults(id: string, ids: Ids, row: number): CellFault[] {
+  if (ids.has(id)) return [{ row, column: 'id', path: 'id', message: `"${id}" is there already.`, cure: 'Give the part another id.' }];
+  const read = idSchema.safeParse(id);
+  return read.success ? [] : [{ row, column: 'id', path: 'id', message: `"${id.slice(0, 80)}" cannot be an id: ${read.error.issues[0]?.message ?? 'it is not allowed'}.` }];
+}
 
 function columnsFor(header: readonly string[]): { columns: (Column | undefined)[]; faults: CellFault[] } {
   const known = columnsOf();
@@ -67,15 +60,16 @@ function columnsFor(header: readonly string[]): { columns: (Column | undefined)[
   const columns = header.map((title, at) => {
     const path = title.trim().replaceAll('.', '/');
     const column = known.get(path);
+    if (title.trim() === '') return undefined;
     if (column !== undefined) {
-      if (header.findIndex((other) => other.trim().replaceAll('.', '/') === path) < at) faults.push({ row: 1, column: title, path, message: `The column "${title}" stands twice.` });
-      return column;
+      if (header.findIndex((other) => other.trim().replaceAll('.', '/') === path) === at) return column;
+      faults.push({ row: 1, column: title, path, message: `The column "${title}" stands twice; the first was taken.` });
+      return undefined;
     }
     const near = nearestName(path, known.keys());
     faults.push({ row: 1, column: title, path, message: `There is no column "${title}"; it was left out.`, ...(near === undefined ? {} : { cure: `Did you mean "${near}"?` }) });
     return undefined;
   });
-  if (!header.some((title) => title.trim() === 'name')) faults.push({ row: 1, path: 'name', message: 'The header row has no column "name".', cure: 'Each part needs a name and a kind.' });
   return { columns, faults };
 }
 
@@ -87,6 +81,8 @@ interface Row {
 
 function readRow(cells: readonly string[], columns: readonly (Column | undefined)[], row: number): Row {
   const faults: CellFault[] = [];
+  const over = cells.slice(columns.length).find((cell) => cell.trim() !== '');
+  if (over !== undefined) faults.push({ row, path: '', message: `There is "${over.slice(0, 40)}" beyond the last column.`, cure: 'A cell that holds a comma stands in double quotes.' });
   const entered: [Column, unknown][] = [];
   columns.forEach((column, at) => {
     const text = cells[at]?.trim() ?? '';
@@ -98,16 +94,23 @@ function readRow(cells: readonly string[], columns: readonly (Column | undefined
   const word = (path: string) => entered.find(([column]) => column.path === path)?.[1] as string | undefined;
   const typical = word('typical');
   const base = typical === undefined ? {} : typicalPart(typical);
-  if (base === undefined) faults.push({ row, column: 'typical', path: 'typical', message: `There is no typical class "${typical}".` });
-  const part = structuredClone(base ?? {}) as Record<string, unknown>;
+  if (base === undefined) return { id: undefined, part: {} as Part, faults: [...faults, noTypical(typical ?? '', row)] };
+  const part = structuredClone(base) as Record<string, unknown>;
   for (const [{ path }, value] of entered) if (path !== 'id') setAt(part, path, value);
   const checked = partSchema.safeParse(part);
-  if (!checked.success) faults.push(...schemaFaults(checked.error, part, partSchema).map((fault) => Object.assign({ row, column: fault.path }, kindCure(fault))));
+  const wrong = checked.success ? absurdities(part) : schemaFaults(checked.error, part, partSchema);
+  faults.push(...wrong.map((fault) => Object.assign({ row, column: fault.path }, kindCure(fault))));
   return { id: word('id'), part: part as unknown as Part, faults };
 }
 
 function kindCure(fault: Fault): Fault {
-  return fault.path === 'kind' ? { ...fault, message: fault.message.slice(0, 200), cure: fault.cure ?? `Kinds: ${KINDS.join(', ')}.` } : fault;
+  if (fault.path !== 'kind') return fault;
+  return { ...fault, message: fault.message.replace(/; allowed: .*/, '; it must be a kind of part.'), cure: fault.cure ?? `Kinds: ${KINDS.join(', ')}.` };
+}
+
+function noTypical(wanted: string, row: number): CellFault {
+  const near = nearestName(wanted, Object.keys(typicalParts));
+  return { row, column: 'typical', path: 'typical', message: `There is no typical class "${wanted.slice(0, 60)}".`, ...(near === undefined ? {} : { cure: `Did you mean "${near}"?` }) };
 }
 
 function setAt(target: Record<string, unknown>, path: string, value: unknown): void {
@@ -115,13 +118,4 @@ function setAt(target: Record<string, unknown>, path: string, value: unknown): v
   let holder = target;
   for (const key of keys.slice(0, -1)) holder = (holder[key] ??= {}) as Record<string, unknown>;
   holder[keys.at(-1) ?? ''] = value;
-}
-
-function idFrom(name: string, taken: ReadonlySet<string>): string {
-  const stem = name.normalize('NFKD').replaceAll(/[\u0300-\u036F]/g, '').toLowerCase().replaceAll(/[^\p{L}\p{N}]+/gu, '-').replaceAll(/^-+|-+$/g, '').slice(0, 56);
-  const base = stem === '' ? 'part' : stem;
-  for (let count = 1; ; count += 1) {
-    const id = count === 1 ? base : `${base}-${count}`;
-    if (!taken.has(id)) return id;
-  }
 }

@@ -16,6 +16,9 @@ export interface World {
   readonly stop: AbortSignal;
   /** What the process ends with. */
   exitCode: number;
+  /** Whether a fault of the program shows where it is: for those who mend it. */
+  readonly traces?: boolean;
 }
 
-export const EXIT = { fine: 0, fails: 1, badInput: 2 } as const;
+/** `ourFault` is what systems keep for a fault of the software itself. */
+export const EXIT = { fine: 0, fails: 1, badInput: 2, ourFault: 70 } as const;

@@ -11,12 +11,12 @@ export async function run(argv: readonly string[], world: World): Promise<number
     .description('Checks a camera build before the day, question by question, and prints what the crew needs.')
     .exitOverride()
     .configureOutput({ writeOut: world.out, writeErr: world.err });
-  const wanted = argv[0] ?? '';
-  for (const [name, { summary, load }] of Object.entries(commands)) {
-    const loaded = name === wanted ? await load() : undefined;
-    program.addCommand(loaded === undefined ? new Command(name).description(summary) : inherit(loaded.command(world), program));
-  }
   try {
+    const wanted = argv[0] ?? '';
+    for (const [name, { summary, load }] of Object.entries(commands)) {
+      const loaded = name === wanted ? await load() : undefined;
+      program.addCommand(loaded === undefined ? new Command(name).description(summary) : inherit(loaded.command(world), program));
+    }
     if (wanted !== '' && !wanted.startsWith('-') && wanted !== 'help' && !Object.hasOwn(commands, wanted)) return unknownCommand(wanted, world);
     await program.parseAsync([...argv], { from: 'user' });
     return world.exitCode;
@@ -42,7 +42,9 @@ function exitCodeOf(thrown: unknown, world: World): number {
     return EXIT.badInput;
   }
   if ((thrown as NodeJS.ErrnoException).code === 'EPIPE') return world.exitCode;
-  throw thrown;
+  world.err(`Setworthy itself went wrong here: ${thrown instanceof Error ? thrown.message : String(thrown)}\nNothing you did should lead to this. Please report it, with the command and the file.\n`);
+  if (world.traces) world.err(`${thrown instanceof Error ? (thrown.stack ?? '') : ''}\n`);
+  return EXIT.ourFault;
 }
 
 /** The world of a real process. */
@@ -64,6 +66,7 @@ export function processWorld(): World {
     today: () => new Date(),
     stop: stop.signal,
     exitCode: EXIT.fine,
+    traces: process.env['SETWORTHY_TRACE'] !== undefined,
   };
 }
 

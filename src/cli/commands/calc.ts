@@ -23,13 +23,21 @@ async function calc(world: World, name: string | undefined, json: string | undef
   if (name === undefined) return list(world);
   const load = Object.hasOwn(catalogue, name) ? catalogue[name] : undefined;
   if (load === undefined) {
-    const near = nearestName(name, Object.keys(catalogue));
+    const near = nearestCalculator(name);
     throw new Refusal('', [{ path: '', message: `There is no calculator "${name}".`, cure: near === undefined ? 'setworthy calc lists them.' : `Did you mean "${near}"?` }]);
   }
   const calculator = await load();
   if (about) return world.out(aboutCalculator(calculator.contract));
   if (json !== undefined) return answerLine(world, calculator, json);
   for await (const line of world.lines()) if (line.trim() !== '') answerLine(world, calculator, line);
+}
+
+/** By the whole name, or by its last part where the room was left out. */
+function nearestCalculator(name: string): string | undefined {
+  const names = Object.keys(catalogue);
+  const last = (whole: string): string => whole.split('.').at(-1) ?? whole;
+  const near = nearestName(last(name), names.map(last));
+  return nearestName(name, names) ?? names.find((whole) => last(whole) === near);
 }
 
 async function list(world: World): Promise<void> {
@@ -40,7 +48,7 @@ async function list(world: World): Promise<void> {
 
 /** One compact line of JSON for one case; a bad case gets its fault in place, and the others go on. */
 function answerLine(world: World, calculator: AnyCalculator, line: string): void {
-  const read = readJson(line);
+  const read = readJson(line, 'line');
   const outcome = read.ok ? calculator.answer(read.value) : read;
   if (outcome.ok) {
     world.out(`${JSON.stringify(outcome.value)}\n`);
@@ -51,6 +59,8 @@ function answerLine(world: World, calculator: AnyCalculator, line: string): void
 }
 
 function errorOf(faults: readonly Fault[]): object {
-  const [first, ...more] = faults.map(({ path, message, cure }) => ({ path, message: cure === undefined ? message : `${message} ${cure}` }));
+  const [first, ...more] = faults.map(({ path, message, cure, column }) => ({
+    path, message: [column === undefined ? '' : `Column ${column}:`, message, cure ?? ''].filter((part) => part !== '').join(' '),
+  }));
   return more.length === 0 ? { ...first } : { ...first, more };
 }

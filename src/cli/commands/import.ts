@@ -6,22 +6,27 @@ import { importKitCsv } from '../../shoot/import/importKitCsv.ts';
 import { columnsOf } from '../../shoot/import/columns.ts';
 import { looksMeasured, readMeasured, takeMeasured } from '../../shoot/import/measured.ts';
 import { writeShoot } from '../../shoot/write.ts';
-import { loadShoot, readText, writeWhole } from '../files.ts';
+import { looksLikeEdid } from '../../shoot/edid/looksLikeEdid.ts';
+import { takingEdid } from '../../jobs/importParts.ts';
+import { chosen } from '../chosen.ts';
+import { loadShoot, readWhole, textOf, writeWhole } from '../files.ts';
 import { Refusal, valueOrRefuse } from '../Refusal.ts';
 import { EXIT, type World } from '../World.ts';
 
-export const summary = 'Takes parts from a CSV table, or what a phone page gave back, into a shoot';
+export const summary = 'Takes parts from a CSV table or a screen’s EDID, or what a phone page gave back, into a shoot';
 
 export function command(world: World): Command {
   return new Command('import')
     .description(`${summary}. One bad row loses no other; the exit code is 2 where any was left out.`)
-    .argument('[table]', 'a CSV file with a header row, or the file a phone page gave back')
+    .argument('[table]', 'a CSV file with a header row, an EDID (bytes or hex text), or the file a phone page gave back')
     .option('--into <file>', 'the shoot file that takes it in')
     .option('--columns [kind]', 'list the columns a table may have')
     .action((table: string | undefined, { into, columns }: { into?: string; columns?: string | true }) => {
       if (columns !== undefined) return world.out(columnsText(columns === true ? '' : columns));
       if (table === undefined || into === undefined) throw new Refusal('', [{ path: '', message: 'Two files are needed.', cure: 'setworthy import kit.csv --into day.shoot.json' }]);
-      const text = readText(table);
+      const bytes = readWhole(table);
+      if (looksLikeEdid(bytes)) return importScreen(world, { file: table, bytes, into });
+      const text = textOf(bytes, table);
       if (looksMeasured(text)) importMeasured(world, { file: table, text, into });
       else importTable(world, { table, text, into });
     });
@@ -40,6 +45,19 @@ function importMeasured(world: World, { file, text, into }: { file: string; text
   world.out(`${figures} measured ${figures === 1 ? 'figure' : 'figures'} and ${ticks} ${ticks === 1 ? 'tick' : 'ticks'} taken into ${into}\n`);
 }
 
+/** A screen as it describes itself. */
+function importScreen(world: World, { file, bytes, into }: { file: string; bytes: Uint8Array; into: string }): void {
+  const shoot = loadShoot(world, into);
+  const { edit, faults } = takingEdid(shoot, bytes);
+  for (const fault of faults) world.err(`${file}: ${faultText(fault)}\n`);
+  if (edit === undefined) {
+    world.exitCode = EXIT.badInput;
+    return world.out('No screen was taken in; nothing was written.\n');
+  }
+  writeWhole(into, writeShoot(valueOrRefuse(applyEdit(shoot, edit), file).shoot));
+  world.out(`${edit.says} taken into ${into}. Enter its size, delay, squeezes and power: an EDID does not hold them all.\n`);
+}
+
 function importTable(world: World, { table, text, into }: { table: string; text: string; into: string }): void {
   const shoot = loadShoot(world, into);
   const { parts, faults } = importKitCsv(text, [...Object.keys(shoot.kit.parts), ...Object.keys(shoot.kit.copies ?? {})]);
@@ -53,7 +71,10 @@ function importTable(world: World, { table, text, into }: { table: string; text:
 }
 
 function columnsText(facet: string): string {
-  const columns = [...columnsOf().values()].filter(({ path }) => facet === '' || path.startsWith(`${facet}/`) || !path.includes('/'));
+  const all = [...columnsOf().values()];
+  const facets = [...new Set(all.flatMap(({ path }) => (path.includes('/') ? (path.split('/', 1)[0] ?? []) : [])))];
+  if (facet !== '') chosen(Object.fromEntries(facets.map((one) => [one, {}])), facet, 'group of columns');
+  const columns = all.filter(({ path }) => facet === '' || path.startsWith(`${facet}/`) || !path.includes('/'));
   const widest = Math.max(...columns.map(({ path }) => path.length));
   return `${columns.map(({ path, holds, unit, says }) => `${path.padEnd(widest)}  ${[unit === '' ? holds : `${holds} in ${unit}`, says].filter((word) => word !== '').join('; ')}`).join('\n')}\n`;
 }

@@ -25,6 +25,7 @@ export function command(world: World): Command {
       const shoot = loadShoot(world, file);
       const stock = { ...shoot.kit.parts, ...shoot.kit.copies };
       const [oldId, newId] = [chosen(stock, oldName, 'part or copy'), chosen(stock, newName, 'part or copy')];
+      if (oldId === newId) throw new Refusal('', [{ path: '', message: `Both are ${stock[oldId]?.name ?? oldId}.`, cure: 'Name the part that takes its place.' }]);
       const { edit, broke } = replacePart(shoot, oldId, newId);
       if (edit.patches.length === 0) throw new Refusal(file, [{ path: '', message: `${stock[oldId]?.name ?? oldId} is not used in any build or glass.`, cure: 'Nothing was written.' }]);
       const { shoot: next } = valueOrRefuse(applyEdit(shoot, edit), file);

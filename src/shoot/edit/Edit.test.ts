@@ -24,6 +24,9 @@ test('a copy’s own figure, keyed by its path, is one place', () => {
 test('an edit that would break the shoot is refused and changes nothing', () => {
   expect(applyEdit(shoot, { says: 'lose the body', patches: [{ op: 'remove', path: 'kit/parts/body' }] })).toMatchObject({ ok: false, faults: [{ path: 'builds/camera/pieces/body/of' }] });
   expect(applyEdit(shoot, { says: 'nowhere', patches: [{ op: 'replace', path: 'kit/parts/ghost/massG', value: 1 }] })).toMatchObject({ ok: false, faults: [{ path: 'kit/parts/ghost/massG' }] });
+  for (const path of ['kit/parts/body/__proto__/massG', 'kit/parts/constructor/massG', 'kit/__proto__', 'toString/x']) {
+    expect(applyEdit(shoot, { says: 'where only JavaScript goes', patches: [{ op: 'add', path, value: 1 }] }), path).toMatchObject({ ok: false, faults: [{ path }] });
+  }
   expect(shoot.kit.parts['body']).toBeDefined();
 });
 

@@ -52,7 +52,8 @@ function unreachablePlace(shoot: Shoot, patch: Patch, all: readonly Patch[]): Fa
   const parent = keys.slice(0, -1).join('/');
   const made = all.some((other) => other !== patch && other.op !== 'remove' && (parent === other.path || parent.startsWith(`${other.path}/`)));
   if (made) return [];
-  const holder = keys.slice(0, -1).reduce<unknown>((value, key) => (typeof value === 'object' && value !== null ? (value as never)[key] : undefined), shoot);
-  const there = typeof holder === 'object' && holder !== null && (patch.op === 'add' || Object.hasOwn(holder, keys.at(-1) ?? ''));
+  const holder = keys.slice(0, -1).reduce<unknown>((value, key) => (typeof value === 'object' && value !== null && Object.hasOwn(value, key) ? (value as never)[key] : undefined), shoot);
+  const last = keys.at(-1) ?? '';
+  const there = typeof holder === 'object' && holder !== null && last !== '__proto__' && (patch.op === 'add' || Object.hasOwn(holder, last));
   return there ? [] : [{ path: patch.path, message: 'There is nothing to change here.', cure: 'The shoot has changed since; look again.' }];
 }

@@ -1,8 +1,8 @@
 /** The small things every part of the file is made of: names, figures, distances, places in space. */
 import * as z from 'zod';
 
-/** A key in a keyed map: letters, digits and hyphens, so that a path never needs escaping. */
-export const id = z.string().regex(/^[\p{L}\p{N}][\p{L}\p{N}-]{0,63}$/u, 'it must be letters, digits and hyphens, at most 64');
+/** A key in a keyed map: letters, digits and hyphens, so that a path never needs escaping. Two words mean something else to every object. */
+export const id = z.string().regex(/^(?!(?:constructor|prototype)$)[\p{L}\p{N}][\p{L}\p{N}-]{0,63}$/u, 'it must be letters, digits and hyphens, at most 64, and not the word constructor or prototype');
 /** A name for people, in any script. */
 export const name = z.string().min(1).max(200);
 /** Free text for people. */

@@ -1,0 +1,84 @@
+import { STIFFNESS_KEYS } from '../../calc/mechanics/network/model.ts';
+import { type JointType, type Way, jointType } from '../../standards/jointTypes.ts';
+import type { Placement } from '../placing/placeSetup.ts';
+import { jointTransform } from '../placing/jointFrame.ts';
+import type { ModelJoint } from '../placing/rigModel.ts';
+import { settingsWith } from '../placing/chain.ts';
+import { onlyPushes } from '../mates.ts';
+import type { JointEnd, RigJoint } from '../placing/rigJoints.ts';
+import { IDENTITY, type Transform, type Vector, compose } from '../placing/Transform.ts';
+
+/** How a joint holds: its type, where it is, and how stiff in its own axes. */
+export interface JointHold {
+  readonly joint: RigJoint;
+  readonly type: JointType;
+  /** Its frame in the build: z out of the joint. */
+  readonly at: Transform;
+  /** The line about which friction alone may hold it. */
+  readonly axis: Vector;
+  readonly stiffness: Readonly<Record<Way, number>>;
+}
+
+const SCREWED = new Set(['thread', 'hole', 'stud', 'tripod plate']);
+
+export function jointHold(model: ModelJoint, placement: Placement): JointHold {
+  const { joint } = model;
+  const type = typeOf(joint);
+  const at = compose(compose(placement.places.get(joint.a.ref) ?? IDENTITY, model.frameA), jointTransform(joint.a.point.kind, settingsWith(model, placement.values)));
+  const [, y, z] = [[at.r[0], at.r[3], at.r[6]], [at.r[1], at.r[4], at.r[7]], [at.r[2], at.r[5], at.r[8]]] as unknown as readonly [Vector, Vector, Vector];
+  // A collar is entered with its way out across the barrel: the barrel runs along `up`.
+  return { joint, type, at, axis: type.name === 'collar' ? y : z, stiffness: stiffnessOf(joint, type, onlyPushes(joint.a.point, joint.b.point)) };
+}
+
+/** What holds the two, read from the kinds of their points, their pins and screws. */
+export function typeOf({ a, b }: RigJoint): JointType {
+  return jointType(nameOf(a, b)) as JointType;
+}
+
+/** Kinds of point that alone say how a joint holds; the first that either end is of counts. */
+const NAMED: readonly (readonly [kind: string, name: string])[] = [
+  ['rod', 'clamp on one rod'], ['rod clamp', 'clamp on one rod'], ['spud', 'clamp on one rod'], ['wedge', 'wedge'], ['quick release', 'quick release'], ['shoe', 'shoe'], ['battery plate', 'battery plate'], ['arm', 'friction arm'],
+];
+
+function nameOf(a: JointEnd, b: JointEnd): string {
+  const has = (kind: string) => a.point.kind === kind || b.point.kind === kind;
+  if (has('surface') || has('hand')) return 'lens support';
+  if (has('lens mount')) return 'lens mount';
+  if (has('collar')) return 'collar';
+  if ([a, b].every(({ point }) => point.class?.toLowerCase().includes('rosette') === true)) return 'rosette';
+  if (has('front')) return frontName(a, b);
+  if (a.point.kind === 'tripod plate' && b.point.kind === 'tripod plate') return 'wedge';
+  return NAMED.find(([kind]) => has(kind))?.[1] ?? screwName(a, b);
+}
+
+function screwName(a: JointEnd, b: JointEnd): string {
+  const byShape = !SCREWED.has(a.point.kind) || (a.point.pins === true && b.point.pins === true);
+  if (byShape) return 'screw with pins';
+  return Math.max(a.point.screws ?? 1, b.point.screws ?? 1) > 1 ? 'two screws' : 'one screw';
+}
+
+/** A block that can be turned to set its axis sits in a clamp; a thread or a keyed seat is as good as one piece. */
+function frontName(a: JointEnd, b: JointEnd): string {
+  const seat = [a, b].find(({ piece, point }) => piece.part.has('block') && point.out !== undefined && point.out[2] < 0);
+  const heldBy = seat?.piece.part.read('block/roll/heldBy');
+  return heldBy === 'friction' || heldBy === 'clamp' ? 'collar' : 'press fit or screws all round';
+}
+
+/** Entered stiffness of either point comes first; two give way one after the other, and so does the elbow of an arm. */
+function stiffnessOf({ a, b }: RigJoint, type: JointType, pushes: boolean): Record<Way, number> {
+  const usual = pushes ? upright(type.stiffness) : type.name === 'collar' && !SEATS.has(a.point.kind) ? alongUp(type.stiffness) : type.stiffness;
+  const elbow = [a, b].some(({ piece, point }) => piece.part.kind === 'arm' && point.kind !== 'arm' && (point.sex === 'male' || SCREWED.has(point.kind))) ? jointType('friction arm')?.stiffness : undefined;
+  return Object.fromEntries(STIFFNESS_KEYS.map((way) => {
+    const entered = [a, b].flatMap((end) => end.piece.part.figure(`points/${end.pointId}/stiffness/${way}`)?.value ?? []);
+    if (entered.length > 0) return [way, inSeries(entered)];
+    return [way, elbow === undefined ? usual[way] : inSeries([usual[way], elbow[way]])];
+  })) as Record<Way, number>;
+}
+
+const SEATS = new Set(['front']);
+const inSeries = (all: readonly number[]): number => (all.some((one) => one === 0) ? 0 : 1 / all.reduce((sum, one) => sum + 1 / one, 0));
+
+/** The table states a support with its push along y; in the frame of a joint that is the way out, z. */
+const upright = (own: Readonly<Record<Way, number>>): Record<Way, number> => ({ ...own, yNPerMm: own.zNPerMm, zNPerMm: own.yNPerMm, yNmPerRad: own.zNmPerRad, zNmPerRad: own.yNmPerRad });
+/** A collar whose barrel runs along `up`. */
+const alongUp = upright;

@@ -1,0 +1,107 @@
+import { FloatingNetwork } from '../../calc/mechanics/network/FloatingNetwork.ts';
+import { Network } from '../../calc/mechanics/network/Network.ts';
+import type { NetworkBeam, NetworkBody, NetworkModel, NetworkSpring } from '../../calc/mechanics/network/model.ts';
+import { NO_INERTIA } from '../../calc/mechanics/massProperties.ts';
+import type { Ledger } from '../../shoot/ledger/Ledger.ts';
+import { type Placement, placeSetup } from '../placing/placeSetup.ts';
+import type { ModelJoint } from '../placing/rigModel.ts';
+import type { Vector } from '../placing/Transform.ts';
+import { type SetupPiece, setupPieces } from '../setupPieces.ts';
+import { type JointHold, jointHold } from './jointHold.ts';
+import { type PieceMass, axesOf, pieceMasses } from './pieceMasses.ts';
+import { type Rod, rodOf } from './rod.ts';
+import { type StandsOn, standsOn } from './standsOn.ts';
+
+/** A camera build as rigid bodies, springs and beams. */
+export interface RigNetwork {
+  readonly network: Network | FloatingNetwork;
+  readonly model: NetworkModel;
+  readonly stands: StandsOn;
+  /** What each spring stands for: a joint, or a place where the ground holds. */
+  readonly springs: readonly (JointHold | 'ground')[];
+  /** The rod that each beam is a stretch of. */
+  readonly beams: readonly SetupPiece[];
+  /** The network's body that a piece is; of a rod, its first stretch. */
+  readonly bodyOf: (ref: string) => string;
+  /** Pieces that weigh nothing here because their mass is not entered. */
+  readonly unweighed: readonly SetupPiece[];
+  /** Pieces of the build that have no place, and are left out. */
+  readonly left: readonly SetupPiece[];
+}
+
+/** What is varied where a cure is tried: further springs, or another ground. */
+export interface Variation {
+  readonly key: string;
+  readonly springs?: readonly NetworkSpring[];
+  /** Hold the anchor fast, whatever the build stands on. */
+  readonly heldFast?: boolean;
+}
+
+export const GROUND = 'ground';
+/** Upright axes of a place on the ground: z up. */
+const UPRIGHT = [[1, 0, 0], [0, 0, -1], [0, 1, 0]] as const;
+
+/** The camera build of a setup as a network; `undefined` where fewer than two of its pieces have a place. */
+export function rigNetwork(ledger: Ledger, setup: string, glass: string, variation?: Variation): RigNetwork | undefined {
+  return ledger.cell(`rig network|${setup}|${glass}|${variation?.key ?? ''}`, () => {
+    const placement = placeSetup(ledger, setup, glass);
+    const build = ledger.at(`setups/${setup}/camera`) as string;
+    const stands = standsOn(ledger, setup, glass, build);
+    const all = [...setupPieces(ledger, setup, glass).values()].filter((piece) => piece.build === build);
+    const own = all.filter(({ ref }) => placement.places.has(ref) && !stands.below.has(ref));
+    if (own.length < 2) return undefined;
+    const masses = pieceMasses(ledger, setup, glass, build);
+    const holds = jointsAmong(placement, new Set(own.map(({ ref }) => ref)));
+    const parts = bodiesOf(own, masses.weighed, holds, placement);
+    const contacts = variation?.heldFast === true ? [] : stands.contacts;
+    const floats = contacts.length === 0 && variation?.heldFast !== true;
+    const model = modelOf(parts, holds, contacts, { floats, heldFast: variation?.heldFast === true ? stands.anchor : undefined, more: variation?.springs ?? [] });
+    return {
+      network: floats ? new FloatingNetwork(model) : new Network(model), model, stands, springs: [...holds, ...contacts.map(() => GROUND as 'ground')], beams: parts.beams.map(({ piece }) => piece),
+      bodyOf: (ref) => parts.rods.get(ref)?.bodies[0]?.name ?? ref, unweighed: masses.unweighed, left: all.filter(({ ref }) => !placement.places.has(ref)),
+    };
+  });
+}
+
+/** Joints between placed pieces of the build; gears that mesh push, but hold nothing. */
+function jointsAmong({ model, ...placement }: Placement, own: ReadonlySet<string>): JointHold[] {
+  const among = ({ joint: { a, b } }: ModelJoint) => own.has(a.ref) && own.has(b.ref) && a.ref !== b.ref;
+  return [...model.tree, ...model.loops].filter(among).map((joint) => jointHold(joint, { ...placement, model }));
+}
+
+interface Parts {
+  readonly bodies: readonly NetworkBody[];
+  readonly rods: ReadonlyMap<string, Rod>;
+  readonly beams: readonly { readonly piece: SetupPiece; readonly beam: NetworkBeam }[];
+}
+
+/** Every piece is one body, but a rod that can bend: it is a body at each clamp, with beams between. */
+function bodiesOf(own: readonly SetupPiece[], masses: readonly PieceMass[], holds: readonly JointHold[], { places }: Placement): Parts {
+  const rods = new Map<string, Rod>();
+  const bodies = own.flatMap((piece): readonly NetworkBody[] => {
+    const mass = masses.find((one) => one.piece.ref === piece.ref);
+    const place = places.get(piece.ref);
+    const rod = place === undefined ? undefined : rodOf(piece, place, mass?.massG ?? 0, holds.filter(({ joint }) => joint.a.ref === piece.ref || joint.b.ref === piece.ref).map(({ at }) => at.t));
+    if (rod !== undefined) {
+      rods.set(piece.ref, rod);
+      return rod.bodies;
+    }
+    return [{ name: piece.ref, massG: mass?.massG ?? 0, centreMm: mass?.centreMm ?? place?.t ?? [0, 0, 0], inertiaKgM2: mass?.inertiaKgM2 ?? NO_INERTIA }];
+  });
+  return { bodies, rods, beams: [...rods.values()].flatMap((rod) => rod.beams.map((beam) => ({ piece: rod.piece, beam }))) };
+}
+
+interface Ground {
+  readonly floats: boolean;
+  readonly heldFast: string | undefined;
+  readonly more: readonly NetworkSpring[];
+}
+
+function modelOf({ bodies, rods, beams }: Parts, holds: readonly JointHold[], contacts: StandsOn['contacts'], { floats, heldFast, more }: Ground): NetworkModel {
+  const nodeAt = (ref: string, at: Vector) => rods.get(ref)?.nodeAt(at) ?? ref;
+  const joints = holds.map(({ joint, at, stiffness }): NetworkSpring => ({ a: nodeAt(joint.a.ref, at.t), b: nodeAt(joint.b.ref, at.t), atMm: at.t, axes: axesOf(at), stiffness }));
+  const feet = contacts.map(({ ref, atMm, type }): NetworkSpring => ({ a: GROUND, b: nodeAt(ref, atMm), atMm, axes: UPRIGHT, stiffness: type.stiffness }));
+  const still: NetworkBody[] = floats || heldFast !== undefined ? [] : [{ name: GROUND, centreMm: [0, 0, 0], fixed: true }];
+  const fast = heldFast === undefined ? bodies : bodies.map((body) => (body.name === heldFast || body.name === rods.get(heldFast)?.bodies[0]?.name ? { ...body, fixed: true } : body));
+  return { bodies: [...still, ...fast], springs: [...joints, ...feet, ...more], beams: beams.map(({ beam }) => beam) };
+}

@@ -1,0 +1,90 @@
+import { freeSide } from '../../assembly/hold/freeSide.ts';
+import type { JointHold } from '../../assembly/hold/jointHold.ts';
+import { pieceMasses } from '../../assembly/hold/pieceMasses.ts';
+import { type Vector, cross, dot, length, subtract } from '../../assembly/placing/Transform.ts';
+import { type SetupPiece, setupPieces } from '../../assembly/setupPieces.ts';
+import { convexParts, worldSolids } from '../../assembly/space/worldSolids.ts';
+import { weightN } from '../../calc/mechanics/gravity.ts';
+import { composite } from '../../calc/mechanics/massProperties.ts';
+import type { Figure } from '../../shoot/ledger/figures.ts';
+import { mechanics } from '../../standards/assumptions/mechanics.ts';
+import { printAmount, printNumber } from '../../units/print.ts';
+import type { Asking } from '../Asking.ts';
+import { NotEntered } from '../NotEntered.ts';
+import { describeFigure } from '../describeFigure.ts';
+import { origin } from '../origin.ts';
+import type { SetupGlass } from '../subjects.ts';
+import { isCamera } from './buildsInUse.ts';
+import { SPREADING, toothPushes } from './toothForce.ts';
+
+/** What tries to turn a joint. */
+export interface TurningCase {
+  readonly by: 'weight' | 'touch' | 'motor';
+  readonly momentNm: number;
+  /** The moment's origin: "560 g × 110 mm × 2 for jolts (assumed)". */
+  readonly says: string;
+  /** The piece that does it. */
+  readonly piece: SetupPiece | undefined;
+}
+
+export interface Turning {
+  readonly worst: TurningCase;
+  readonly cases: readonly TurningCase[];
+  readonly free: readonly SetupPiece[];
+}
+
+/** Everything that tries to turn a joint about its own axis, with one glass; `undefined` where more than this joint holds. */
+export function turningMoment(asking: Asking, { setup, glass }: SetupGlass, { joint, at, axis }: JointHold): Turning | undefined {
+  const { ledger } = asking;
+  const free = freeSide(ledger, setup, glass, joint.path);
+  if (free === undefined || free.size === 0) return undefined;
+  const pieces = setupPieces(ledger, setup, glass);
+  const own = [...free].flatMap((ref) => pieces.get(ref) ?? []);
+  const arm = (place: Vector) => cross(axis, subtract(place, at.t));
+  const cases = [byWeight(asking, { setup, glass }, own[0]?.build ?? '', free, arm), ...byTouch(asking, { setup, glass }, own, arm), ...byMotor(asking, { setup, glass }, free, arm)];
+  const worst = cases.reduce((most, one) => (one.momentNm > most.momentNm ? one : most));
+  return { worst, cases, free: own };
+}
+
+/** Camera builds are carried in every attitude; a station stands upright. */
+function byWeight(asking: Asking, subject: SetupGlass, build: string, free: ReadonlySet<string>, arm: (place: Vector) => Vector): TurningCase {
+  const { weighed, unweighed } = pieceMasses(asking.ledger, subject.setup, subject.glass, build);
+  const missing = unweighed.filter(({ ref }) => free.has(ref));
+  if (missing.length > 0) throw new NotEntered(missing.map(({ part }) => describeFigure(part, 'massG')));
+  const own = weighed.filter(({ piece, placed }) => placed && free.has(piece.ref));
+  const whole = composite(own);
+  const lever = arm(whole.centreMm as Vector);
+  const upright = !isCamera(asking.ledger, subject, build);
+  const leverMm = upright ? Math.abs(lever[1]) : length(lever);
+  const factor = asking.assume(asking.ledger.at(`builds/${build}/purpose`) === 'vehicle' ? mechanics.vehicleFactor : mechanics.handlingFactor);
+  return {
+    by: 'weight', piece: undefined, momentNm: weightN(whole.massG) * leverMm * 1e-3 * factor.value,
+    says: `${printAmount({ value: whole.massG, unit: 'g' })} × ${printAmount({ value: leverMm, unit: 'mm' })} × ${printNumber(factor.value)} for jolts ${origin(factor)}${upright ? ', upright' : ', in the worst attitude'}`,
+  };
+}
+
+/** A finger on the edge of a screen, a hand on a wheel. */
+function byTouch(asking: Asking, { setup, glass }: SetupGlass, own: readonly SetupPiece[], arm: (place: Vector) => Vector): TurningCase[] {
+  return own.filter(({ part }) => part.has('screen') || part.has('handWheel')).map((piece) => {
+    const solids = worldSolids(asking.ledger, setup, glass).filter((solid) => solid.piece.ref === piece.ref);
+    const reach = Math.max(0, ...solids.flatMap((solid) => convexParts(solid).flat().map((corner) => length(arm(corner)))));
+    const push: Figure = asking.assume(mechanics.knobForceN);
+    return { by: 'touch', piece, momentNm: push.value * reach * 1e-3, says: `a hand with ${printAmount({ value: push.value, unit: 'N' })} ${origin(push)} on its edge × ${printAmount({ value: reach, unit: 'mm' })}` };
+  });
+}
+
+/** A motor that drives into a stop: its whole torque at the teeth, and what spreads them. */
+function byMotor(asking: Asking, { setup, glass }: SetupGlass, free: ReadonlySet<string>, arm: (place: Vector) => Vector): TurningCase[] {
+  return toothPushes(asking.ledger, setup, glass).flatMap(({ ring, driver, at, along, away, driverRadiusM }): TurningCase[] => {
+    const stall = driver.piece.part.figure('motor/stallTorqueNm');
+    if (stall === undefined || free.has(ring.ref) === free.has(driver.ref)) return [];
+    const lever = arm(at);
+    const forceN = stall.value / driverRadiusM;
+    const leverMm = Math.abs(dot(lever, along)) + SPREADING * Math.abs(dot(lever, away));
+    return [{
+      by: 'motor', piece: driver.piece, momentNm: forceN * leverMm * 1e-3,
+      says: `${driver.piece.name} into a stop: ${printNumber(stall.value)} N·m ${origin(stall)} at ${printAmount({ value: driverRadiusM * 1000, unit: 'mm' })} is ${printAmount({ value: forceN, unit: 'N' })} × ${printAmount({ value: leverMm, unit: 'mm' })}`,
+    }];
+  });
+}
+

@@ -1,0 +1,20 @@
+import { expect, test } from 'vitest';
+import { askOne } from '../../../../test/ask.ts';
+import { riggedShoot } from '../../../../test/riggedShoot.ts';
+import { payload } from './payload.ts';
+
+const onHead = (payloadG: number) =>
+  riggedShoot((draft) => {
+    draft.kit.parts.head = { name: 'Head', kind: 'head', massG: 3000, carrier: { kind: 'head', payloadG } };
+    draft.kit.parts.legs = { name: 'Legs', kind: 'legs', massG: 4000, carrier: { kind: 'legs', payloadG: 20_000 } };
+    Object.assign(draft.builds.camera.pieces, { head: { of: 'head' }, legs: { of: 'legs' } });
+  });
+
+test('the head carries all but itself and the legs; the legs carry the head too', () => {
+  // Added by hand from the example: body 1900, lens 290, block 620, focuser 540, monitor 330, pack 680, plate 700, two rods 190, motor 260.
+  const rig = 1900 + 290 + 620 + 540 + 330 + 680 + 700 + 190 + 260;
+  expect(askOne(payload, onHead(10_000), 'glass=normal|piece=camera/head').needs?.amount.value).toBeCloseTo(rig, 6);
+  expect(askOne(payload, onHead(10_000), 'glass=normal|piece=camera/legs').needs?.amount.value).toBeCloseTo(rig + 3000, 6);
+});
+
+test('too light a head fails and says which', () => expect(askOne(payload, onHead(4000), 'piece=camera/head')).toMatchObject({ verdict: 'fails', says: 'The rig is too heavy for Head.' }));

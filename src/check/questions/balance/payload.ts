@@ -1,0 +1,40 @@
+import { pieceMasses } from '../../../assembly/hold/pieceMasses.ts';
+import { setupPieces } from '../../../assembly/setupPieces.ts';
+import { judgeRatio } from '../../judge.ts';
+import { origin } from '../../origin.ts';
+import { cautionsFor } from '../../quantities/estimateNote.ts';
+import { question } from '../../question.ts';
+import { eachGlass } from '../../subjects.ts';
+
+export const payload = question({
+  id: 'balance.payload',
+  asks: 'Does what carries the camera bear its weight?',
+  kind: 'immediate',
+  explains:
+    'The mass of everything the head, legs, stand, gimbal or mount carries against its highest load. What stands below the carrier (the legs under a head) does not count. Pieces without a mass weigh nothing here and are named. A maker’s load says nothing of how far out the weight sits; the counterbalance does.',
+  sources: ['common practice'],
+  subjects: (ledger) =>
+    eachGlass(ledger).flatMap(({ setup, glass }) => {
+      const camera = ledger.at(`setups/${setup}/camera`) as string;
+      return [...setupPieces(ledger, setup, glass).values()].filter((piece) => piece.build === camera && piece.part.figure('carrier/payloadG') !== undefined).map(({ ref }) => ({ setup, glass, piece: ref }));
+    }),
+  ask: (asking, { setup, glass, piece: ref }) => {
+    const pieces = setupPieces(asking.ledger, setup, glass);
+    const carrier = pieces.get(ref);
+    if (carrier === undefined) return null;
+    const limit = asking.figure(carrier.part, 'carrier/payloadG');
+    const { weighed, unweighed } = pieceMasses(asking.ledger, setup, glass, carrier.build);
+    const below = new Set(ORDER[carrier.part.read('carrier/kind') as string] ?? []);
+    const carried = weighed.filter(({ piece }) => piece.ref !== ref && !below.has((piece.part.read('carrier/kind') as string | undefined) ?? ''));
+    const massG = carried.reduce((sum, one) => sum + one.massG, 0);
+    return judgeRatio({
+      needs: { amount: { value: massG, unit: 'g' }, from: `${carried.length} pieces on it` },
+      has: { amount: { value: limit.value, unit: 'g' }, from: `${carrier.name} ${origin(limit)}` },
+      says: { holds: `${carrier.name} bears the rig.`, tight: `${carrier.name} just bears the rig.`, fails: `The rig is too heavy for ${carrier.name}.` },
+      notes: [...cautionsFor(asking.ledger.at(`builds/${carrier.build}/purpose`)), ...(unweighed.length === 0 ? [] : [`Weighs nothing here: ${unweighed.map(({ name }) => name).join(', ')}.`])],
+    });
+  },
+});
+
+/** What stands under each kind of carrier, and is not its load. */
+const ORDER: Readonly<Record<string, readonly string[]>> = { head: ['legs', 'stand', 'mount'], gimbal: ['legs', 'stand', 'mount'], legs: [], stand: [], mount: [] };

@@ -1,0 +1,44 @@
+import { rigNetwork } from '../../../assembly/hold/rigNetwork.ts';
+import { hold } from '../../../standards/assumptions/hold.ts';
+import { printNumber } from '../../../units/print.ts';
+import type { Step } from '../../answer.ts';
+import { cannotJudge, judgeRatio } from '../../judge.ts';
+import { cautionsFor } from '../../quantities/estimateNote.ts';
+import { question } from '../../question.ts';
+import { eachGlass } from '../../subjects.ts';
+
+export const wobble = question({
+  id: 'hold.wobble',
+  asks: 'Is the rig stiff enough not to swing by itself?',
+  kind: 'studied',
+  explains:
+    'The placed pieces as rigid bodies, their joints as springs in their own axes, rods as beams between their clamps, held where the purpose says (head, shoulder, hands; free where nothing holds it). The lowest frequency at which it swings is held against what steps and hands excite; ' +
+    'the joint with the largest share of the swing’s energy rules it, and a second contact there helps most. Stiffnesses that were not measured are estimates, a third to three times: read the order of the joints, not the hertz.',
+  sources: ['finite elements of beams and springs: Logan, A First Course in the Finite Element Method', 'stiffness of joints: estimates; hang a known weight on a known arm to measure one'],
+  subjects: eachGlass,
+  ask: (asking, { setup, glass }) => {
+    const rig = rigNetwork(asking.ledger, setup, glass);
+    if (rig === undefined) return null;
+    const { network, springs, stands, unweighed } = rig;
+    const loose = network.freeMotions[0];
+    if (loose !== undefined) return cannotJudge('Some pieces are held by nothing and move freely.');
+    const [mode] = network.modes(1);
+    if (mode === undefined) return cannotJudge('Nothing here has both mass and a spring to swing on.');
+    const shares = mode.springShares.map((ways, at) => ({ spring: springs[at], share: ways.reduce((sum, one) => sum + one, 0) })).toSorted((a, b) => b.share - a.share);
+    const ruling = shares.find(({ spring }) => spring !== undefined && spring !== 'ground')?.spring;
+    const wanted = asking.assume(hold.wobbleHz);
+    const where = ruling === undefined || ruling === 'ground' ? stands.says : `${ruling.joint.b.piece.name} on ${ruling.joint.a.piece.name}`;
+    const steps = shares.slice(0, 3).map(({ spring, share }): Step => ({
+      says: `share of the swing in ${spring === undefined || spring === 'ground' ? `what holds the rig, ${stands.says}` : `${spring.joint.b.piece.name} on ${spring.joint.a.piece.name}, ${spring.type.name}`}`,
+      amount: { value: share, unit: 'share' },
+    }));
+    return judgeRatio({
+      needs: { amount: { value: wanted.value, unit: 'Hz' }, from: 'above what steps and hands excite (assumed)' },
+      has: { amount: { value: mode.frequencyHz, unit: 'Hz' }, from: `lowest swing, ${stands.says}` },
+      says: { holds: `The rig is stiff; ${where} gives first.`, tight: `The rig is only just stiff enough; ${where} gives first.`, fails: `The rig swings at ${printNumber(mode.frequencyHz, 2)} Hz: ${where} gives most.` },
+      steps,
+      mends: mode.frequencyHz < wanted.value && ruling !== undefined && ruling !== 'ground' ? [{ says: `A second contact at ${where}: locating pins, a second screw or a second clamp` }] : [],
+      notes: [...cautionsFor(asking.ledger.at(`builds/${asking.ledger.at(`setups/${setup}/camera`) as string}/purpose`)), ...(unweighed.length > 0 ? [`Weighs nothing here: ${unweighed.map(({ name }) => name).join(', ')}.`] : [])],
+    });
+  },
+});

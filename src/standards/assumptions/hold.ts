@@ -1,0 +1,13 @@
+import { assumptions } from '../Assumption.ts';
+
+export const hold = assumptions('hold', {
+  knobShare: { value: 0.5, low: 0.3, high: 0.7, unit: 'share', says: 'torque of a screw turned by its knob, against one turned with a key', source: 'common practice' },
+  clampScrewMm: { value: 5, low: 4, high: 6, unit: 'mm', says: 'diameter of the screw that closes a rod clamp', source: 'common practice: M5' },
+  collarScrewMm: { value: 4, low: 3, high: 5, unit: 'mm', says: 'diameter of the screw that closes a collar', source: 'common practice: M4' },
+  collarScrewNm: { value: 1.5, low: 0.8, high: 3, unit: 'N·m', says: 'torque that the screw of a collar is tightened with', source: 'common practice: a short key' },
+  armSlipNm: { value: 5, low: 2, high: 9, unit: 'N·m', says: 'moment at which a locked arm gives at its elbow, where none is stated', source: 'estimate: a two-joint arm holds a kilogram at its length' },
+  shoeSlipNm: { value: 0.5, low: 0.2, high: 1.2, unit: 'N·m', says: 'moment at which a foot turns in an accessory shoe', source: 'estimate' },
+  seatPlayMm: { value: 0.003, low: 0, high: 0.02, unit: 'mm', says: 'sideways play of a lens in its mount, where none is stated', source: 'estimate: none in a clamped mount, some hundredths in a worn bayonet' },
+  wobbleHz: { value: 8, low: 6, high: 12, unit: 'Hz', says: 'frequency above which steps, hands and switches no longer set a rig swinging', source: 'estimate: walking shakes at 2 Hz and its multiples, hands tremble at 8 to 12 Hz' },
+  windAreaShare: { value: 0.8, low: 0.5, high: 1, unit: 'share', says: 'share of the box around the camera that stands in the wind', source: 'estimate' },
+});

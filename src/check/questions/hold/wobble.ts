@@ -1,3 +1,5 @@
+import type { Mode } from '../../../calc/mechanics/network/modes.ts';
+import type { JointHold } from '../../../assembly/hold/jointHold.ts';
 import { rigNetwork } from '../../../assembly/hold/rigNetwork.ts';
 import { hold } from '../../../standards/assumptions/hold.ts';
 import { printNumber } from '../../../units/print.ts';
@@ -7,12 +9,19 @@ import { cautionsFor } from '../../quantities/estimateNote.ts';
 import { question } from '../../question.ts';
 import { eachGlass } from '../../subjects.ts';
 
+/** Enough to pass over the six ways in which the whole rig moves on what holds it. */
+const MODES = 10;
+
+type Share = { readonly spring: JointHold | 'ground' | undefined; readonly share: number };
+
+const groundShare = (shares: readonly Share[]): number => shares.filter(({ spring }) => spring === 'ground').reduce((sum, one) => sum + one.share, 0);
+
 export const wobble = question({
   id: 'hold.wobble',
   asks: 'Is the rig stiff enough not to swing by itself?',
   kind: 'studied',
   explains:
-    'The placed pieces as rigid bodies, their joints as springs in their own axes, rods as beams between their clamps, held where the purpose says (head, shoulder, hands; free where nothing holds it). The lowest frequency at which it swings is held against what steps and hands excite; ' +
+    'The placed pieces as rigid bodies, their joints as springs in their own axes, rods as beams between their clamps, held where the purpose says (head, shoulder, hands; free where nothing holds it). The lowest frequency at which the rig itself swings (not the person or head under all of it) is held against what steps and hands excite; ' +
     'the joint with the largest share of the swing’s energy rules it, and a second contact there helps most. Stiffnesses that were not measured are estimates, a third to three times: read the order of the joints, not the hertz.',
   sources: ['finite elements of beams and springs: Logan, A First Course in the Finite Element Method', 'stiffness of joints: estimates; hang a known weight on a known arm to measure one'],
   subjects: eachGlass,
@@ -22,9 +31,11 @@ export const wobble = question({
     const { network, springs, stands, unweighed } = rig;
     const loose = network.freeMotions[0];
     if (loose !== undefined) return cannotJudge('Some pieces are held by nothing and move freely.');
-    const [mode] = network.modes(1);
-    if (mode === undefined) return cannotJudge('Nothing here has both mass and a spring to swing on.');
-    const shares = mode.springShares.map((ways, at) => ({ spring: springs[at], share: ways.reduce((sum, one) => sum + one, 0) })).toSorted((a, b) => b.share - a.share);
+    const sharesOf = ({ springShares }: Mode) => springShares.map((ways, at) => ({ spring: springs[at], share: ways.reduce((sum, one) => sum + one, 0) })).toSorted((a, b) => b.share - a.share);
+    // A person or a head that gives under the whole rig is no weakness of the rig: that swing is passed over.
+    const mode = network.modes(MODES).find((one) => groundShare(sharesOf(one)) < 0.5);
+    if (mode === undefined) return cannotJudge('Nothing in the rig itself swings: only what holds it gives.');
+    const shares = sharesOf(mode);
     const ruling = shares.find(({ spring }) => spring !== undefined && spring !== 'ground')?.spring;
     const wanted = asking.assume(hold.wobbleHz);
     const where = ruling === undefined || ruling === 'ground' ? stands.says : `${ruling.joint.b.piece.name} on ${ruling.joint.a.piece.name}`;
@@ -34,7 +45,7 @@ export const wobble = question({
     }));
     return judgeRatio({
       needs: { amount: { value: wanted.value, unit: 'Hz' }, from: 'above what steps and hands excite (assumed)' },
-      has: { amount: { value: mode.frequencyHz, unit: 'Hz' }, from: `lowest swing, ${stands.says}` },
+      has: { amount: { value: mode.frequencyHz, unit: 'Hz' }, from: `lowest swing of the rig itself, ${stands.says}` },
       says: { holds: `The rig is stiff; ${where} gives first.`, tight: `The rig is only just stiff enough; ${where} gives first.`, fails: `The rig swings at ${printNumber(mode.frequencyHz, 2)} Hz: ${where} gives most.` },
       steps,
       mends: mode.frequencyHz < wanted.value && ruling !== undefined && ruling !== 'ground' ? [{ says: `A second contact at ${where}: locating pins, a second screw or a second clamp` }] : [],

@@ -5,7 +5,6 @@
 import type { SETTING_KEYS } from '../shoot/schema/build.ts';
 import type { Point } from '../shoot/schema/mechanics.ts';
 import { plateClass } from '../standards/plateClasses.ts';
-import { ROD_SYSTEMS } from '../standards/rodSystems.ts';
 import { spud } from '../standards/spuds.ts';
 import { thread } from '../standards/threads.ts';
 
@@ -44,9 +43,6 @@ export function mateFault(a: Point, b: Point): MateFault | undefined {
   return undefined;
 }
 
-/** Whether anything of one kind can go on something of another. */
-export const kindsMate = (a: Kind, b: Kind): boolean => pairOf(a, b) !== undefined;
-
 const pairOf = (a: Kind, b: Kind) => PAIRS.find(([one, other]) => (one === a && other === b) || (one === b && other === a));
 
 /** The name a class goes by, whichever way it is written: `1/4"` is 1/4-20, `15 mm lightweight` a rod of 15 mm. */
@@ -82,9 +78,6 @@ const CURES: Partial<Record<Agreement, (a: string, b: string) => string | undefi
   words: (a, b) => (/\d/.test(a) && /\d/.test(b) ? `A ring from ${a} to ${b}` : undefined),
 };
 
-/** Rod classes and their spacing, for whoever must know whether two clamps share their rods. */
-export const rodSpacingMm = (name: string): number | undefined => ROD_SYSTEMS.find((one) => one.name === plain(name))?.spacingMm;
-
 /**
  * A rod in its clamp, a ring on a front: lengthwise is out of the point. On all others the point lies in the face, and lengthwise is along its `up`;
  * a collar's point too looks out of the barrel's side, with its `up` along the barrel.
@@ -96,11 +89,6 @@ export function axisOf(kind: Kind, key: 'slideMm' | 'sideMm' | 'heightMm'): 0 | 
   if (key === 'sideMm') return 0;
   return AXIAL.has(kind) === (key === 'slideMm') ? 2 : 1;
 }
-
-/** What can be turned about its axis before it is tightened, where nothing (pins, an index, a wedge) holds it. */
-const TURNS: ReadonlySet<Kind> = new Set(['thread', 'hole', 'stud', 'spud', 'rod', 'rod clamp', 'front', 'arm', 'tripod plate']);
-
-export const turnsFreely = (a: Point, b: Point): boolean => TURNS.has(a.kind) && TURNS.has(b.kind) && !(a.pins === true && b.pins === true);
 
 /** Joints that hold a piece by themselves come before those that only guide or touch it, when it is worked out what hangs on what. */
 const RANKS: readonly (readonly Kind[])[] = [

@@ -1,7 +1,5 @@
 /** The things questions arise for, enumerated through the ledger. */
-import { type SetupPiece, setupPieces } from '../assembly/setupPieces.ts';
 import type { Ledger } from '../shoot/ledger/Ledger.ts';
-import type { FacetName } from '../shoot/schema/part.ts';
 
 export interface SetupGlass {
   readonly setup: string;
@@ -48,7 +46,3 @@ export const buildsOf = (ledger: Ledger, setup: string): string[] => [
   ledger.at(`setups/${setup}/camera`) as string,
   ...((ledger.at(`setups/${setup}/stations`) ?? []) as readonly string[]),
 ];
-
-/** Pieces of a setup whose part has a facet. */
-export const piecesWith = (ledger: Ledger, setup: string, glass: string, facet: FacetName): SetupPiece[] =>
-  [...setupPieces(ledger, setup, glass).values()].filter((piece) => piece.part.has(facet));

@@ -22,6 +22,3 @@ export function spud(name: string): Spud | undefined {
   const wanted = name.toLowerCase().trim();
   return SPUDS.find((one) => [one.name, ...one.also].some((known) => known.toLowerCase() === wanted));
 }
-
-/** Anything on a stud above people wants its screw tight, its pin through, and a second attachment. */
-export const SPUD_CAUTION = 'Above people: rated hardware, a safety cable, and a qualified grip or rigger under local rules.';

@@ -73,11 +73,6 @@ export function turnVector(r: Rotation): Vector {
   return scale([Math.sqrt(Math.max(0, diagonal[0])), Math.sqrt(Math.max(0, diagonal[1])) * (r[1] < 0 ? -1 : 1), Math.sqrt(Math.max(0, diagonal[2])) * (r[2] < 0 ? -1 : 1)], Math.PI);
 }
 
-/** Column by column, as 3D programs want it; lengths times `unit`. */
-export function matrixOf({ r, t }: Transform, unit = 1): number[] {
-  return [r[0], r[3], r[6], 0, r[1], r[4], r[7], 0, r[2], r[5], r[8], 0, t[0] * unit, t[1] * unit, t[2] * unit, 1];
-}
-
 /** The attitude as a unit quaternion x, y, z, w: the largest component first, so that nothing is divided by little (Shepperd 1978). */
 export function quaternionOf({ r }: Transform): [number, number, number, number] {
   const squares = [1 + r[0] - r[4] - r[8], 1 - r[0] + r[4] - r[8], 1 - r[0] - r[4] + r[8], 1 + r[0] + r[4] + r[8]];

@@ -56,6 +56,3 @@ export function gearPair(one: SetupPiece, other: SetupPiece, tried?: number): Ge
   const offsetAllowedMm = faces === undefined || wantedFaceMm === undefined ? 0 : Math.max(0, (faces[0] + faces[1]) / 2 - wantedFaceMm - travelMm / 2);
   return { a, b, centreDistanceMm: (a.module * a.teeth + b.module * b.teeth) / 2, wantedFaceMm, offsetAllowedMm, travelMm };
 }
-
-/** Width that two faces share when their middles lie so far apart. */
-export const sharedFaceMm = (faceA: number, faceB: number, offsetMm: number): number => Math.max(0, Math.min(faceA, faceB, (faceA + faceB) / 2 - Math.abs(offsetMm)));

@@ -1,4 +1,3 @@
-import { setupPieces } from '../../assembly/setupPieces.ts';
 import type { Ledger } from '../../shoot/ledger/Ledger.ts';
 import { type SetupGlass, buildsOf, glassesOf } from '../subjects.ts';
 
@@ -17,6 +16,3 @@ export const buildsInUse = (ledger: Ledger): readonly string[] => ledger.cell('b
 
 /** Whether it carries the camera body. */
 export const isCamera = (ledger: Ledger, { setup }: SetupGlass, build: string): boolean => ledger.at(`setups/${setup}/camera`) === build;
-
-/** The pieces of a build, the glass on it included. */
-export const piecesOf = (ledger: Ledger, { setup, glass }: SetupGlass, build: string) => [...setupPieces(ledger, setup, glass).values()].filter((piece) => piece.build === build);

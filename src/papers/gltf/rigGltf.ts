@@ -3,7 +3,7 @@ import type { Solid } from '../../shoot/schema/mechanics.ts';
 import type { Part } from '../../shoot/schema/part.ts';
 import type { Ledger } from '../../shoot/ledger/Ledger.ts';
 import { type WorldSolid, worldSolids } from '../../assembly/space/worldSolids.ts';
-import { type Rotation, cross, unit } from '../../assembly/placing/Transform.ts';
+import { cross, quaternionOf, unit } from '../../assembly/placing/Transform.ts';
 
 /**
  * A placed setup with one of its glasses as binary glTF 2.0: metres, +Y up, +Z to the subject; one node a piece under its name, one
@@ -40,7 +40,7 @@ const TONES: Partial<Record<Part['kind'], Tone>> = {
 };
 
 function solidNode(document: Document, { place, solid }: WorldSolid) {
-  return document.createNode(solid.name ?? solid.shape).setTranslation([place.t[0] / 1000, place.t[1] / 1000, place.t[2] / 1000]).setRotation(quaternionOf(place.r));
+  return document.createNode(solid.name ?? solid.shape).setTranslation([place.t[0] / 1000, place.t[1] / 1000, place.t[2] / 1000]).setRotation(quaternionOf(place));
 }
 
 function meshOf(document: Document, buffer: ReturnType<Document['createBuffer']>, { solid }: WorldSolid, material: ReturnType<Document['createMaterial']>) {
@@ -110,20 +110,4 @@ function roundFaces(along: 'x' | 'y' | 'z', outer: number, bore: number, half: n
     [at(bore, step, -1), ...(bore > 0 ? [at(bore, step + 1, -1)] : []), at(outer, step + 1, -1), at(outer, step, -1)],
     ...(bore > 0 ? [[at(bore, step, -1), at(bore, step, 1), at(bore, step + 1, 1), at(bore, step + 1, -1)]] : []),
   ]).flat();
-}
-
-/** The unit quaternion (x, y, z, w) of a rotation, by its largest part (Shepperd 1978). */
-export function quaternionOf(r: Rotation): [number, number, number, number] {
-  const trace = r[0] + r[4] + r[8];
-  const parts = [trace, r[0], r[4], r[8]];
-  const largest = parts.indexOf(Math.max(...parts));
-  const root = Math.sqrt(Math.max(0, 1 + 2 * Math.max(...parts) - trace)) / 2;
-  const rest = (value: number) => value / (4 * root);
-  const q: [number, number, number, number] =
-    largest === 0 ? [rest(r[7] - r[5]), rest(r[2] - r[6]), rest(r[3] - r[1]), root]
-    : largest === 1 ? [root, rest(r[1] + r[3]), rest(r[2] + r[6]), rest(r[7] - r[5])]
-    : largest === 2 ? [rest(r[1] + r[3]), root, rest(r[5] + r[7]), rest(r[2] - r[6])]
-    : [rest(r[2] + r[6]), rest(r[5] + r[7]), root, rest(r[3] - r[1])];
-  const size = Math.hypot(...q);
-  return q.map((one) => one / size) as [number, number, number, number];
 }

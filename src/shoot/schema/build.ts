@@ -83,4 +83,3 @@ export const setup = z.strictObject({
   frameRateHz: z.number().positive(),
   note: note.optional(),
 });
-export type Setup = z.infer<typeof setup>;

@@ -26,7 +26,6 @@ export const viewer = z.strictObject({
   hearsSound: z.boolean().optional(),
   blurRatio: figure.positive('smallest blur called soft on this screen, against the calculated one', 'visible blur').optional(),
 });
-export type Viewer = z.infer<typeof viewer>;
 
 export const METHODS = ['stops', 'marks', 'picture', 'both'] as const;
 

@@ -1,6 +1,6 @@
 /** What a part does to the picture in front of the sensor. */
 import * as z from 'zod';
-import { distanceMm, figure, id, mapOf, name, note, plain, whole } from './basics.ts';
+import { distanceMm, figure, mapOf, name, note, plain, whole } from './basics.ts';
 
 /** What one output of the camera sends while a mode records. */
 export const cameraOutput = z.strictObject({
@@ -151,4 +151,3 @@ export const mountAdapter = z.strictObject({
 });
 
 export const opticalFacets = { body, lens, block, focus: focusRing, focuser, front, closeUp, filter, matteBox, mountAdapter };
-export const modeRef = id;

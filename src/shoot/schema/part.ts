@@ -42,7 +42,6 @@ export const copy = z.strictObject({
   /** Figures that override the part's, by their path in the part: `focus/ringTorqueNm`. */
   figures: z.record(z.string().max(200), z.unknown()).optional(),
 });
-export type Copy = z.infer<typeof copy>;
 
 export const kit = z.strictObject({ parts: mapOf(part), copies: mapOf(copy).optional() });
 export type Kit = z.infer<typeof kit>;

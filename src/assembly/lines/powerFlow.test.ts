@@ -44,5 +44,6 @@ property.prop([fc.array(node, { minLength: 1, maxLength: 12 })])('power is kept:
     given += (draw?.typicalW ?? 0) + through ** 2 * loop.ohm + (regulated === undefined ? 0 : through * regulated.volts * (1 / regulated.efficiency - 1));
     expect(volts[at]).toBeGreaterThan(0);
   });
-  expect(sourceA * 14.4).toBeCloseTo(given, 4);
+  // The flow is settled to a tenth of a milliwatt; a load of less than that may be passed over.
+  expect(Math.abs(sourceA * 14.4 - given)).toBeLessThan(1e-4);
 });

@@ -27,7 +27,7 @@ export function jointHold(model: ModelJoint, placement: Placement): JointHold {
   const at = compose(compose(placement.places.get(joint.a.ref) ?? IDENTITY, model.frameA), jointTransform(joint.a.point.kind, settingsWith(model, placement.values)));
   const [, y, z] = [[at.r[0], at.r[3], at.r[6]], [at.r[1], at.r[4], at.r[7]], [at.r[2], at.r[5], at.r[8]]] as unknown as readonly [Vector, Vector, Vector];
   // A collar is entered with its way out across the barrel: the barrel runs along `up`.
-  return { joint, type, at, axis: type.name === 'collar' ? y : z, stiffness: stiffnessOf(joint, type, onlyPushes(joint.a.point, joint.b.point)) };
+  return { joint, type, at, axis: joint.a.point.kind === 'collar' ? y : z, stiffness: stiffnessOf(joint, type, onlyPushes(joint.a.point, joint.b.point)) };
 }
 
 /** What holds the two, read from the kinds of their points, their pins and screws. */

@@ -7,7 +7,7 @@ run('node', ['tools/build.mjs']);
 const rows = [];
 for (const file of readdirSync('tools/bench').filter((name) => name.endsWith('.mjs') && name !== 'timed.mjs').sort()) {
   const { bench } = await import(`./bench/${file}`);
-  rows.push(...(await bench()));
+  if (bench !== undefined) rows.push(...(await bench()));
 }
 const format = (value) => (value >= 100 ? value.toFixed(0) : value.toPrecision(3));
 console.log('what'.padEnd(64), 'ms'.padStart(8), 'aim'.padStart(8), '  beside');

@@ -1,0 +1,63 @@
+import { mechanics } from '../../../standards/assumptions/mechanics.ts';
+import { printNumber } from '../../../units/print.ts';
+import type { Mend, Step } from '../../answer.ts';
+import type { Asking } from '../../Asking.ts';
+import { judgeRatio } from '../../judge.ts';
+import { cautionsFor } from '../../quantities/estimateNote.ts';
+import { type ImageJump, imageJump } from '../../quantities/imageJump.ts';
+import { toothPushes } from '../../quantities/toothForce.ts';
+import { question } from '../../question.ts';
+import { type SetupGlass, eachGlass } from '../../subjects.ts';
+
+export const jump = question<SetupGlass>({
+  id: 'hold.jump',
+  asks: 'Does the image hold still when the focus reverses?',
+  kind: 'immediate',
+  explains:
+    'A gear on a rod pushes the lens sideways with the torque of its ring over the radius of its gear; the push falls back on whatever carries the motor or wheel. When the pull reverses, the push changes sides, and whatever gives between sensor and glass gives twice, plus the free play of the seat. ' +
+    'The placed rig is solved as rigid bodies on springs, and what moves is turned into pixels: shift of the taking lens at its principal point; yaw of a block in front, f·θ·(1 − 1/q); roll of a block, which turns its squeeze, so that verticals lean and corners shift. Carried on a collar or on a rod that rides with the glass, the push comes back ' +
+    'to the barrel it left, and the lever is gone. Stiffness of seats and clamps is an estimate, a third to three times: film a chart while the gear is pushed to and fro to know it.',
+  sources: ['finite elements of beams and springs: Logan', 'spur gears: ISO 21771', 'shift and yaw: derived; roll: optics.squeezeSkew', 'common practice: a motor twists the lens in its mount, and a collar removes the lever'],
+  subjects: (ledger) => eachGlass(ledger).filter(({ setup, glass }) => toothPushes(ledger, setup, glass).length > 0),
+  ask: (asking, subject) => {
+    const found = imageJump(asking, subject);
+    if (found === undefined) return null;
+    const seen = asking.assume(mechanics.visibleJumpPx);
+    const { driver, ring } = found.push;
+    const names = `${driver.piece.name} on ${ring.piece.name}`;
+    return judgeRatio({
+      needs: { amount: { value: found.cornerPx, unit: 'px' }, from: `at a corner; ${printNumber(found.centrePx)} px at the middle (stiffness estimated, a third to three times)`, word: 'jumps' },
+      has: { amount: { value: seen.value, unit: 'px' }, from: 'jump that is seen on a rack (assumed ± 1.5)', word: 'allowed' },
+      says: {
+        holds: `With ${names}, the image stays put when the pull reverses.`,
+        tight: `With ${names}, the image just stays put when the pull reverses.`,
+        fails: `With ${names}, the image jumps when the pull reverses.`,
+      },
+      steps: steps(found),
+      mends: found.cornerPx > 0.9 * seen.value ? mends(asking, subject, found, seen.value) : [],
+      notes: cautionsFor(asking.ledger.at(`builds/${asking.ledger.at(`setups/${subject.setup}/camera`) as string}/purpose`)),
+    });
+  },
+});
+
+function steps({ forceN, lensShiftMm, lensPx, yawPx, playPx, rollDeg, leanDeg, rollCornerPx, push }: ImageJump): Step[] {
+  return [
+    { says: `push of the teeth on ${push.ring.piece.name}: torque of the ring over ${printNumber(push.ringRadiusM * 1000)} mm`, amount: { value: forceN, unit: 'N' } },
+    { says: `the taking lens shifts by ${printNumber(lensShiftMm * 1000)} µm from one side to the other`, amount: { value: lensPx, unit: 'px' } },
+    { says: 'free play of its seat', amount: { value: playPx, unit: 'px' } },
+    ...(yawPx === 0 && rollDeg === 0 ? [] : [
+      { says: 'the block turns to the side', amount: { value: yawPx, unit: 'px' as const } },
+      { says: `the block rolls by ${printNumber(rollDeg, 2)}°: verticals lean by ${printNumber(leanDeg, 2)}°, and a corner shifts`, amount: { value: rollCornerPx, unit: 'px' as const } },
+    ]),
+  ];
+}
+
+/** The lever goes when the push comes back to the glass: a collar, or a rod that rides with it. */
+function mends(asking: Asking, subject: SetupGlass, found: ImageJump, seenPx: number): Mend[] {
+  const onGlass = imageJump(asking, subject, 'the glass');
+  if (onGlass === undefined || onGlass.cornerPx >= 0.98 * found.cornerPx) return [];
+  return [{
+    says: `Carry ${found.push.driver.piece.name} on a collar round the barrel, or on a rod that rides with the glass`, use: onGlass.cornerPx / seenPx,
+    costs: `jumps by ${printNumber(onGlass.cornerPx)} px; some hundred grams more on the lens`,
+  }];
+}

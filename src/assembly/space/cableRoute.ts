@@ -38,15 +38,6 @@ function isClear(from: Vector, to: Vector, others: readonly Body[]): boolean {
   return !others.some((body) => body.meets([from, to], box));
 }
 
-/** Whether both ends of a line stand somewhere, in one build: then it has a way. */
-export function hasRoute(ledger: Ledger, setup: string, glass: string, build: string, line: Line): boolean {
-  const { places } = placeSetup(ledger, setup, glass);
-  return [line.from, line.to].every((end) => {
-    const [, pieceId = '', other] = end.split('/').toReversed();
-    return (other === undefined || other === build) && places.has(`${build}/${pieceId}`);
-  });
-}
-
 function portPlace(ledger: Ledger, setup: string, glass: string, build: string, end: string): { piece: SetupPiece; at: Vector; guessed: boolean } | undefined {
   const [portId = '', pieceId = '', other] = end.split('/').toReversed();
   if (other !== undefined && other !== build) return undefined;

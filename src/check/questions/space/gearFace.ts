@@ -3,6 +3,7 @@ import { space } from '../../../standards/assumptions/space.ts';
 import { judgeRatio } from '../../judge.ts';
 import { NotEntered } from '../../NotEntered.ts';
 import { question } from '../../question.ts';
+import { stopWords } from '../../settingWords.ts';
 import { eachGlass } from '../../subjects.ts';
 
 export const gearFace = question({
@@ -28,6 +29,7 @@ export const gearFace = question({
       needs: { amount: { value: share * Math.min(faceA, faceB), unit: 'mm' }, from: `half the narrower face, ${Math.min(faceA, faceB)} mm` },
       has: { amount: { value: inMesh, unit: 'mm' }, from: `in mesh at the worse end; the gears travel ${Math.abs(gearA.travelMm - gearB.travelMm)} mm past each other` },
       says: { holds: `${joint.b.piece.name} stays in mesh with ${joint.a.piece.name}.`, fails: `${joint.b.piece.name} runs off the gear of ${joint.a.piece.name} at one end of the travel.` },
+      notes: stopWords(mesh).map((says) => `${says[0]?.toUpperCase() ?? ''}${says.slice(1)}.`),
       mends: inMesh < share * Math.min(faceA, faceB) ? [{ says: `Set ${joint.b.piece.name} ${Math.abs((offsets[0] ?? 0) + (offsets[1] ?? 0)) / 2 < 0.05 ? 'to a wider gear' : `${(Math.abs((offsets[0] ?? 0) + (offsets[1] ?? 0)) / 2).toFixed(1)} mm along the rod, to the middle of the travel`}` }] : [],
     });
   },

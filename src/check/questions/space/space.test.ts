@@ -87,7 +87,7 @@ test('cables: straight from port to port where nothing is between, with slack an
     draft.kit.parts.body.ports['sdi-out'].at = [60, 0, -60];
     draft.kit.parts['monitor-5'].ports['sdi-in'].at = [30, -30, 10];
   });
-  const answer = askOne(cables, placed, 'lines/picture');
+  const answer = askOne(cables, placed, 'camera/picture');
   // Ports at (60, 0, −60) and, 60 + 40 up with the monitor, at (30, 70, −10) in the body's frame.
   expect(answer.needs?.amount.value).toBeCloseTo(Math.hypot(30, 70, 50) * 1.15 + 2 * 35, 6);
   expect(answer.verdict).toBe('good');

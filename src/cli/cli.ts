@@ -14,7 +14,7 @@ export async function run(argv: readonly string[], world: World): Promise<number
   try {
     const wanted = argv[0] ?? '';
     for (const [name, { summary, load }] of Object.entries(commands)) {
-      const loaded = name === wanted ? await load() : undefined;
+      const loaded = name === wanted ? await afterZod(load) : undefined;
       program.addCommand(loaded === undefined ? new Command(name).description(summary) : inherit(loaded.command(world), program));
     }
     if (wanted !== '' && !wanted.startsWith('-') && wanted !== 'help' && !Object.hasOwn(commands, wanted)) return unknownCommand(wanted, world);
@@ -23,6 +23,11 @@ export async function run(argv: readonly string[], world: World): Promise<number
   } catch (thrown) {
     return exitCodeOf(thrown, world);
   }
+}
+
+async function afterZod<T>(load: () => Promise<T>): Promise<T> {
+  await import('./schemasWithoutEval.ts');
+  return load();
 }
 
 function inherit(command: Command, program: Command): Command {

@@ -13,21 +13,22 @@ export const BASES = ['measured', 'sheet', 'estimate', 'typical'] as const;
 export const basis = z.enum(BASES);
 export type Basis = z.infer<typeof basis>;
 
-/** How a figure may be written: a bare number, or a number with its basis and bounds. */
-const stated = <T extends z.ZodType<number>>(number: T) =>
-  z.union([
-    number,
-    z.strictObject({
-      value: number,
-      low: z.number().optional(),
-      high: z.number().optional(),
-      plusMinus: z.number().nonnegative().optional(),
-      within: z.string().regex(/^\d+(\.\d+)?\s?%$/, 'it must be a percentage in text, such as "20%"').optional(),
-      basis: basis.optional(),
-      note: note.optional(),
-      measuredOn: z.iso.date().optional(),
-    }),
-  ]);
+const span = {
+  low: z.number().optional(),
+  high: z.number().optional(),
+  plusMinus: z.number().nonnegative().optional(),
+  within: z.string().regex(/^\d+(\.\d+)?\s?%$/, 'it must be a percentage in text, such as "20%"').optional(),
+  basis: basis.optional(),
+  note: note.optional(),
+  measuredOn: z.iso.date().optional(),
+};
+
+/** How a figure may be written: a bare number, or a number with its basis and bounds. One schema for each kind of number: the file has hundreds of figures. */
+const stated = <T extends z.ZodType<number>>(number: T) => z.union([number, z.strictObject({ value: number, ...span })]);
+const POSITIVE = stated(z.number().positive());
+const NON_NEGATIVE = stated(z.number().nonnegative());
+const ANY = stated(z.number());
+const SHARE = stated(z.number().min(0).max(1));
 
 const described = <T extends z.ZodType>(schema: T, description: string, measure?: string) =>
   schema.meta(measure === undefined ? { description } : { description, measure });
@@ -37,10 +38,10 @@ const described = <T extends z.ZodType>(schema: T, description: string, measure?
  * gives it (`standards/benchMeasurements`). The unit is in the key.
  */
 export const figure = {
-  positive: (description: string, measure?: string) => described(stated(z.number().positive()), description, measure),
-  nonNegative: (description: string, measure?: string) => described(stated(z.number().nonnegative()), description, measure),
-  any: (description: string, measure?: string) => described(stated(z.number()), description, measure),
-  share: (description: string, measure?: string) => described(stated(z.number().min(0).max(1)), description, measure),
+  positive: (description: string, measure?: string) => described(POSITIVE, description, measure),
+  nonNegative: (description: string, measure?: string) => described(NON_NEGATIVE, description, measure),
+  any: (description: string, measure?: string) => described(ANY, description, measure),
+  share: (description: string, measure?: string) => described(SHARE, description, measure),
 };
 export type StatedFigure = z.infer<ReturnType<typeof figure.any>>;
 

@@ -36,7 +36,7 @@ function issueFaults(issue: Issue, read: Read, prefix: readonly PropertyKey[]): 
         {
           path,
           message: `Found ${shown(found)}; allowed: ${issue.values.map(shown).join(', ')}.`,
-          ...(typeof found === 'string' ? cureFor(found, issue.values.map(String)) : {}),
+          ...(typeof found === 'string' ? cureFor(found, issue.values.filter((value) => typeof value === 'string')) : {}),
         },
       ];
     case 'too_small':
@@ -47,6 +47,8 @@ function issueFaults(issue: Issue, read: Read, prefix: readonly PropertyKey[]): 
       return unionFaults(issue, read, keys);
     case 'invalid_key':
       return [{ path, message: `${shown(String(keys.at(-1)))} cannot be a name here: ${issue.issues[0]?.message ?? 'it is not allowed'}` }];
+    case 'invalid_format':
+      return [{ path, message: `Found ${shown(found)}; ${issue.message}.` }];
     default:
       return [{ path, message: issue.message }];
   }
@@ -75,7 +77,7 @@ function outOfBounds(found: unknown, issue: { origin: string; inclusive?: boolea
 
 /** Names from the top; one that goes on and on is cut. */
 function pathOf(keys: readonly PropertyKey[]): string {
-  return keys.map((key) => cut(String(key), 100)).join('/');
+  return keys.map((key) => cut(String(key), 100).replaceAll(/[\p{Cc}\p{Cs}\u2028-\u202E\u2066-\u2069]/gu, '\uFFFD')).join('/');
 }
 
 const cut = (text: string, most: number): string => (text.length > most ? `${text.slice(0, most - 3)}…` : text);

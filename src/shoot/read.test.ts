@@ -21,6 +21,8 @@ describe('broken text is refused with line and column', () => {
     ['{"format": "setworthy shoot"', { line: 1 }],
     ['{\n"a": 1,\n"a": 2}', { line: 3, message: expect.stringContaining('stands twice') as string }],
     ['', { message: 'The file is empty.' }],
+    ['{"format": "setworthy shoot",\n "kit": {"__proto__": {}}}', { line: 2, path: 'kit/__proto__' }],
+    ['{"format": "setworthy kit"}', { path: 'format', cure: expect.stringContaining('a kit alone') as string }],
     ['PK\u0003\u0004', { message: 'This is not a text file.' }],
     ['[1, 2]', { message: 'A shoot file is one JSON object.' }],
     ['{"format": "something else"}', { path: 'format' }],
@@ -63,6 +65,14 @@ describe('all faults come at once, with path and cure', () => {
     ['a piece of a part that only JavaScript knows', (draft) => (draft.builds.camera.pieces.body.of = 'toString'), 'builds/camera/pieces/body/of', /Known: /],
     ['a port fed by a port that only JavaScript knows', (draft) => (draft.kit.parts['pack-98'].ports['tap-1'].power.from = 'toString'), 'kit/parts/pack-98/ports/tap-1', /Known: /],
     ['a part with a key that no edit can reach', (draft) => (draft.kit.parts.constructor = draft.kit.parts.body), 'kit/parts/constructor', /not the word constructor/],
+    ['a glass that stands in a setup twice', (draft) => (draft.setups.sticks.glasses = ['normal', 'normal']), 'setups/sticks/glasses/1', /stands here twice/],
+    ['a piece that stands in the stack twice', (draft) => draft.glasses.normal.stack.push('lens'), 'glasses/normal/stack/3', /stands here twice/],
+    ['a camera build that is its own station', (draft) => (draft.setups.sticks.stations = ['camera']), 'setups/sticks/stations', /no station too/],
+    ['a plate that starts with a lens for a pack', (draft) => (draft.builds.camera.pieces.pack.packs = ['taking-58']), 'builds/camera/pieces/pack/packs/0', /no battery pack/],
+    ['a name that would move the cursor', (draft) => (draft.kit.parts.body.name = 'Body\u001B[31m'), 'kit/parts/body/name', /control characters/],
+    ['a name that turns the writing round', (draft) => (draft.title = 'Day \u202Eone'), 'title', /control characters/],
+    ['half a letter', (draft) => (draft.title = 'Day \uD83D'), 'title', /control characters/],
+    ['a version in quotes', (draft) => (draft.version = '0'), 'version', /^Found "0"; allowed: 0\. $/],
     ['a billion packs', (draft) => (draft.kit.parts['pack-98'].count = 1e9), 'kit/parts/pack-98/count', /are believed/],
     ['a block that squeezes by a billionth', (draft) => (draft.kit.parts['block-1-5'].block.squeeze = 1e-9), 'kit/parts/block-1-5/block/squeeze', /are believed/],
     ['a figure of a copy without a value', (draft) => (draft.kit.copies = { mine: { of: 'taking-58', figures: { massG: { plusMinus: 5, basis: 'measured' } } } }), 'kit/copies/mine/figures/massG/value', /This is missing/],
@@ -107,6 +117,20 @@ test('a kit file is read alone', () => {
   const parts = tinyShoot().kit.parts;
   expect(readKit(JSON.stringify({ format: 'setworthy kit', version: 0, title: 'Shelf', parts }))).toMatchObject({ ok: true });
   expect(readKit(tinyText)).toMatchObject({ ok: false, faults: [{ path: 'format' }] });
+});
+
+test('names of any script, joined letters and flags are names', () => {
+  for (const title of ['日本語', 'ณั้', 'مشهد \u200Fليلي', '👩‍👩‍👧', 'a\u0301', 'x'.repeat(200)]) expect(faultsAfter((draft) => (draft.title = title)), title).toEqual([]);
+});
+
+test('twenty thousand wrong names in a kit of three thousand parts are told in bounded time', () => {
+  const started = performance.now();
+  const faults = faultsAfter((draft) => {
+    for (let at = 0; at < 3000; at++) draft.kit.parts[`part-${at}`] = { name: `Part ${at}`, kind: 'rod' };
+    for (let at = 0; at < 20_000; at++) draft.builds.camera.pieces[`piece-${at}`] = { of: `nowhere-near-${at}` };
+  });
+  expect(faults.length).toBeGreaterThanOrEqual(20_000);
+  expect(performance.now() - started).toBeLessThan(20_000);
 });
 
 describe('what is stated away from its place', () => {

@@ -6,7 +6,7 @@ import { migrate } from './migrate.ts';
 import { readJson } from './readJson.ts';
 import { brokenReferences } from './references.ts';
 import { statedElsewhere } from './statedElsewhere.ts';
-import { FORMAT, KIT_FORMAT, type Shoot, kitFile, shoot } from './schema/shoot.ts';
+import { FORMAT, KIT_FORMAT, MEASURED_FORMAT, type Shoot, kitFile, shoot } from './schema/shoot.ts';
 import type { Kit } from './schema/part.ts';
 
 /**
@@ -46,8 +46,15 @@ function shaped<T>(schema: z.ZodType<T>, data: unknown, furtherFaults: (value: T
 
 const stops = ({ severity }: Fault): boolean => severity === undefined;
 
+/** What the file is instead, where it is one of ours. */
+const CURES: ReadonlyMap<unknown, string> = new Map([
+  [KIT_FORMAT, 'This is a kit alone; a shoot has builds and setups too.'], [FORMAT, 'This is a whole shoot, not a kit alone.'],
+  [MEASURED_FORMAT, 'This was given back by a phone page: setworthy import takes it into a shoot.'],
+]);
+
 function formatFault(data: unknown, wanted: string): Fault | undefined {
   const found = typeof data === 'object' && data !== null ? (data as Record<string, unknown>)['format'] : undefined;
   if (found === wanted) return undefined;
-  return { path: 'format', message: `Found ${JSON.stringify(found) ?? 'nothing'}; "format" must be "${wanted}".`, cure: 'Is this the right file?' };
+  const shown = JSON.stringify(found)?.slice(0, 60) ?? 'nothing';
+  return { path: 'format', message: `Found ${shown}; "format" must be "${wanted}".`, cure: CURES.get(found) ?? 'Is this the right file?' };
 }

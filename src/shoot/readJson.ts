@@ -31,8 +31,8 @@ export function readJson(text: string, of: 'file' | 'line' = 'file'): Outcome<un
   if (deep !== undefined) return refuse({ path: '', ...placeOf(clean, deep), message: `Objects and lists stand more than ${MOST_LEVELS} deep in each other here.`, cure: 'Is a bracket left open, again and again?' });
   try {
     const value: unknown = JSON.parse(clean);
-    const twice = duplicateKeys(clean);
-    return twice.length > 0 ? { ok: false, faults: twice } : { ok: true, value, warnings: [] };
+    const wrong = wrongKeys(clean);
+    return wrong.length > 0 ? { ok: false, faults: wrong } : { ok: true, value, warnings: [] };
   } catch {
     return { ok: false, faults: syntaxFaults(clean) };
   }
@@ -69,7 +69,8 @@ function placeOf(text: string, offset: number): { line: number; column: number }
   return { line: before.split('\n').length, column: offset - lineStart + 1 };
 }
 
-function duplicateKeys(text: string): Fault[] {
+/** Keys that stand twice in one object, and the one that reaches behind it. */
+function wrongKeys(text: string): Fault[] {
   const faults: Fault[] = [];
   const open: Set<string>[] = [];
   visit(text, {
@@ -80,6 +81,7 @@ function duplicateKeys(text: string): Fault[] {
         const path = [...pathSupplier().slice(0, -1), key].join('/');
         faults.push({ path, line: line + 1, column: column + 1, message: `The key "${key}" stands twice in one object (${path}).`, cure: 'Take one of them away, or rename it.' });
       }
+      if (key === '__proto__') faults.push({ path: [...pathSupplier(), key].join('/'), line: line + 1, column: column + 1, message: 'The key "__proto__" cannot be used.', cure: 'Give it another name.' });
       open.at(-1)?.add(key);
     },
   });

@@ -1,6 +1,6 @@
 import type { Fault } from '../faults/Fault.ts';
-import { nearestName } from '../faults/nearestName.ts';
 import { circleIn } from './circleIn.ts';
+import { missing } from './missing.ts';
 import type { Build, Glass, Joint, Line, Piece } from './schema/build.ts';
 import type { Part } from './schema/part.ts';
 import type { Shoot } from './schema/shoot.ts';
@@ -10,27 +10,21 @@ export function brokenReferences(shoot: Shoot): Fault[] {
   return [...kitReferences(shoot), ...assemblyReferences(shoot), ...setupReferences(shoot), ...needReferences(shoot), ...shotReferences(shoot)];
 }
 
-function missing(path: string, found: string, kind: string, known: Iterable<string>): Fault[] {
-  const names = [...known];
-  if (names.includes(found)) return [];
-  const near = nearestName(found, names);
-  const cure = near === undefined ? `Known: ${listed(names)}.` : `Did you mean "${near}"?`;
-  return [{ path, message: `There is no ${kind} "${found}".`, cure }];
+/** Entries of a list that must not stand in it more than once. */
+function twice(path: string, list: readonly string[]): Fault[] {
+  return list.flatMap((name, at) => (list.indexOf(name) < at ? [{ path: `${path}/${at}`, message: `"${name}" stands here twice.`, cure: 'Take one of them away.' }] : []));
 }
 
-const listed = (names: string[]) => (names.length === 0 ? 'none' : names.slice(0, 8).join(', ') + (names.length > 8 ? ` and ${names.length - 8} more` : ''));
-
 function kitReferences({ kit }: Shoot): Fault[] {
-  const parts = Object.keys(kit.parts);
   const copies = Object.entries(kit.copies ?? {}).flatMap(([id, copy]) => [
-    ...missing(`kit/copies/${id}/of`, copy.of, 'part', parts),
-    ...(parts.includes(id) ? [{ path: `kit/copies/${id}`, message: `"${id}" is the name of a part already.`, cure: 'Give the copy another key.' }] : []),
+    ...missing(`kit/copies/${id}/of`, copy.of, 'part', kit.parts),
+    ...(Object.hasOwn(kit.parts, id) ? [{ path: `kit/copies/${id}`, message: `"${id}" is the name of a part already.`, cure: 'Give the copy another key.' }] : []),
   ]);
   return [...copies, ...Object.entries(kit.parts).flatMap(([id, part]) => partReferences(id, part))];
 }
 
 function partReferences(id: string, part: Part): Fault[] {
-  const ports = Object.keys(part.ports ?? {});
+  const ports = part.ports ?? {};
   const feeds = Object.entries(part.ports ?? {}).flatMap(([portId, port]) =>
     [port.video?.from, port.power?.from, port.shares].flatMap((from) =>
       from === undefined || (from === 'pack' && (part.pack !== undefined || part.batteryPlate !== undefined)) ? [] : missing(`kit/parts/${id}/ports/${portId}`, from, 'port', ports),
@@ -54,12 +48,13 @@ const own = <T>(map: Readonly<Record<string, T>>, key: string): T | undefined =>
 
 function assemblyReferences(shoot: Shoot): Fault[] {
   const builds = Object.entries(shoot.builds).flatMap(([id, build]) => [
-    ...(build.root === undefined ? [] : missing(`builds/${id}/root`, build.root, 'piece', Object.keys(build.pieces))),
-    ...(build.camera === undefined ? [] : missing(`builds/${id}/camera`, build.camera, 'piece', Object.keys(build.pieces))),
+    ...(build.root === undefined ? [] : missing(`builds/${id}/root`, build.root, 'piece', build.pieces)),
+    ...(build.camera === undefined ? [] : missing(`builds/${id}/camera`, build.camera, 'piece', build.pieces)),
     ...piecesAndEnds(shoot, `builds/${id}`, build, glassesAround(shoot, id).map((glass) => glass.pieces)),
   ]);
   const glasses = Object.entries(shoot.glasses).flatMap(([id, glass]) => [
-    ...glass.stack.flatMap((piece, at) => missing(`glasses/${id}/stack/${at}`, piece, 'piece', Object.keys(glass.pieces))),
+    ...glass.stack.flatMap((piece, at) => missing(`glasses/${id}/stack/${at}`, piece, 'piece', glass.pieces)),
+    ...twice(`glasses/${id}/stack`, glass.stack),
     ...piecesAndEnds(shoot, `glasses/${id}`, glass, buildsAround(shoot, id).map((build) => build.pieces)),
   ]);
   return [...builds, ...glasses];
@@ -79,10 +74,10 @@ function buildsAround(shoot: Shoot, glass: string): Build[] {
 type Assembly = { pieces: Record<string, Piece>; joints?: Record<string, Joint> | undefined; lines?: Record<string, Line> | undefined };
 
 function piecesAndEnds(shoot: Shoot, path: string, assembly: Assembly, neighbours: Record<string, Piece>[]): Fault[] {
-  const stock = [...Object.keys(shoot.kit.parts), ...Object.keys(shoot.kit.copies ?? {})];
+  const stock = [shoot.kit.parts, shoot.kit.copies ?? {}] as const;
   const pieces = Object.entries(assembly.pieces).flatMap(([id, piece]) => [
-    ...missing(`${path}/pieces/${id}/of`, piece.of, 'part or copy', stock),
-    ...(piece.packs ?? []).flatMap((pack, at) => missing(`${path}/pieces/${id}/packs/${at}`, pack, 'part or copy', stock)),
+    ...missing(`${path}/pieces/${id}/of`, piece.of, 'part or copy', ...stock),
+    ...(piece.packs ?? []).flatMap((pack, at) => packReference(shoot, `${path}/pieces/${id}/packs/${at}`, pack)),
     ...modeReference(shoot, `${path}/pieces/${id}/mode`, piece),
   ]);
   const known = [assembly.pieces, ...neighbours];
@@ -93,44 +88,54 @@ function piecesAndEnds(shoot: Shoot, path: string, assembly: Assembly, neighbour
   const lines = Object.entries(assembly.lines ?? {}).flatMap(([id, { from, to, cable }]) => [
     ...endReference(shoot, `${path}/lines/${id}/from`, from, 'ports', known),
     ...endReference(shoot, `${path}/lines/${id}/to`, to, 'ports', known),
-    ...(cable === undefined ? [] : missing(`${path}/lines/${id}/cable`, cable, 'part or copy', stock)),
+    ...(cable === undefined ? [] : missing(`${path}/lines/${id}/cable`, cable, 'part or copy', ...stock)),
   ]);
   return [...pieces, ...joints, ...lines];
+}
+
+function packReference(shoot: Shoot, path: string, pack: string): Fault[] {
+  const unknown = missing(path, pack, 'part or copy', shoot.kit.parts, shoot.kit.copies ?? {});
+  const part = partOf(shoot, { of: pack });
+  if (part === undefined || part.pack !== undefined) return unknown;
+  return [{ path, message: `${part.name} is no battery pack.`, cure: 'Name a part that has "pack".' }];
 }
 
 function modeReference(shoot: Shoot, path: string, piece: Piece): Fault[] {
   const part = partOf(shoot, piece);
   if (piece.mode === undefined || part === undefined) return [];
-  return missing(path, piece.mode, `mode of ${part.name}`, [...Object.keys(part.radio?.modes ?? {}), ...Object.keys(part.body?.modes ?? {})]);
+  return missing(path, piece.mode, `mode of ${part.name}`, part.radio?.modes ?? {}, part.body?.modes ?? {});
 }
 
 function endReference(shoot: Shoot, path: string, end: string, of: 'points' | 'ports', known: Record<string, Piece>[]): Fault[] {
   const [at = '', pieceId = '', build] = end.split('/').toReversed();
   if (build !== undefined) return farEnd(shoot, path, build, pieceId, at, of);
   const piece = known.find((pieces) => Object.hasOwn(pieces, pieceId))?.[pieceId];
-  if (piece === undefined) return missing(path, pieceId, 'piece', known.flatMap((pieces) => Object.keys(pieces)));
+  if (piece === undefined) return missing(path, pieceId, 'piece', ...known);
   const part = partOf(shoot, piece);
   if (part === undefined) return [];
-  return missing(path, at, `${of === 'points' ? 'point' : 'port'} on ${part.name}`, Object.keys(part[of] ?? {}));
+  return missing(path, at, `${of === 'points' ? 'point' : 'port'} on ${part.name}`, part[of] ?? {});
 }
 
 /** The end of a cable in another build. */
 function farEnd(shoot: Shoot, path: string, buildId: string, pieceId: string, at: string, of: 'points' | 'ports'): Fault[] {
   const build = own(shoot.builds, buildId);
-  if (build === undefined) return missing(path, buildId, 'build', Object.keys(shoot.builds));
+  if (build === undefined) return missing(path, buildId, 'build', shoot.builds);
   return endReference(shoot, path, `${pieceId}/${at}`, of, [build.pieces, ...glassesAround(shoot, buildId).map((glass) => glass.pieces)]);
 }
 
 function setupReferences(shoot: Shoot): Fault[] {
-  const builds = Object.keys(shoot.builds);
+  const { builds } = shoot;
   return Object.entries(shoot.setups).flatMap(([id, setup]) => {
     const camera = own(shoot.builds, setup.camera);
     const body = partOf(shoot, camera && own(camera.pieces, camera.camera ?? ''));
     return [
       ...missing(`setups/${id}/camera`, setup.camera, 'build', builds),
       ...(setup.stations ?? []).flatMap((station, at) => missing(`setups/${id}/stations/${at}`, station, 'build', builds)),
-      ...setup.glasses.flatMap((glass, at) => missing(`setups/${id}/glasses/${at}`, glass, 'glass', Object.keys(shoot.glasses))),
-      ...(body === undefined ? [] : missing(`setups/${id}/mode`, setup.mode, `mode of ${body.name}`, Object.keys(body.body?.modes ?? {}))),
+      ...setup.glasses.flatMap((glass, at) => missing(`setups/${id}/glasses/${at}`, glass, 'glass', shoot.glasses)),
+      ...twice(`setups/${id}/stations`, setup.stations ?? []),
+      ...twice(`setups/${id}/glasses`, setup.glasses),
+      ...(setup.stations?.includes(setup.camera) === true ? [{ path: `setups/${id}/stations`, message: `"${setup.camera}" is the camera build here; it is no station too.`, cure: 'Take it out of the stations.' }] : []),
+      ...(body === undefined ? [] : missing(`setups/${id}/mode`, setup.mode, `mode of ${body.name}`, body.body?.modes ?? {})),
     ];
   });
 }
@@ -141,10 +146,10 @@ function needReferences({ needs, crew, setups, builds }: Shoot): Fault[] {
     const path = `needs/viewers/${id}`;
     const stands = own(builds, build);
     return [
-      ...missing(`${path}/who`, viewer.who, 'person in crew', Object.keys(crew ?? {})),
-      ...(viewer.setups ?? []).flatMap((setup, at) => missing(`${path}/setups/${at}`, setup, 'setup', Object.keys(setups))),
-      ...missing(`${path}/screen`, build, 'build', Object.keys(builds)),
-      ...(stands === undefined ? [] : missing(`${path}/screen`, piece, `piece in ${stands.name}`, Object.keys(stands.pieces))),
+      ...missing(`${path}/who`, viewer.who, 'person in crew', crew ?? {}),
+      ...(viewer.setups ?? []).flatMap((setup, at) => missing(`${path}/setups/${at}`, setup, 'setup', setups)),
+      ...missing(`${path}/screen`, build, 'build', builds),
+      ...(stands === undefined ? [] : missing(`${path}/screen`, piece, `piece in ${stands.name}`, stands.pieces)),
     ];
   });
 }
@@ -154,12 +159,12 @@ function shotReferences({ shots = {}, setups, crew = {}, days = {}, kit }: Shoot
     const path = `shots/${id}`;
     const setup = own(setups, shot.setup);
     return [
-      ...missing(`${path}/setup`, shot.setup, 'setup', Object.keys(setups)),
+      ...missing(`${path}/setup`, shot.setup, 'setup', setups),
       ...(setup === undefined ? [] : missing(`${path}/glass`, shot.glass, `glass of ${setup.name}`, setup.glasses)),
-      ...(shot.day === undefined ? [] : missing(`${path}/day`, shot.day, 'day', Object.keys(days))),
-      ...(shot.pulledBy === undefined ? [] : missing(`${path}/pulledBy`, shot.pulledBy, 'person in crew', Object.keys(crew))),
-      ...(shot.diopter === undefined ? [] : missing(`${path}/diopter`, shot.diopter, 'part or copy', [...Object.keys(kit.parts), ...Object.keys(kit.copies ?? {})])),
-      ...(shot.after ?? []).flatMap((other, at) => missing(`${path}/after/${at}`, other, 'shot', Object.keys(shots))),
+      ...(shot.day === undefined ? [] : missing(`${path}/day`, shot.day, 'day', days)),
+      ...(shot.pulledBy === undefined ? [] : missing(`${path}/pulledBy`, shot.pulledBy, 'person in crew', crew)),
+      ...(shot.diopter === undefined ? [] : missing(`${path}/diopter`, shot.diopter, 'part or copy', kit.parts, kit.copies ?? {})),
+      ...(shot.after ?? []).flatMap((other, at) => missing(`${path}/after/${at}`, other, 'shot', shots)),
       ...keyframeOrder(path, shot.subject ?? []),
     ];
   });

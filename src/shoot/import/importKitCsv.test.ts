@@ -35,7 +35,7 @@ test('a broken table is a message, not an exception', () => {
 });
 
 test('rows are counted as the editor counts lines: past empty ones and cells of several lines', () => {
-  const faulty = '\n\nname,kind,massG\n\n"Two\nlines",rod,95\n\nBent,rodd,95\r\n,,\nC,rod,-1\n';
+  const faulty = '\n\nname,kind,massG,note\n\nA,rod,95,"Two\nlines"\n\nBent,rodd,95\r\n,,\nC,rod,-1\n';
   expect(importKitCsv(faulty).faults).toMatchObject([{ row: 8, column: 'kind' }, { row: 10, column: 'massG' }]);
 });
 

@@ -3,9 +3,7 @@ import type { Fault, Outcome } from '../../faults/Fault.ts';
 import { schemaFaults } from '../../faults/schemaFaults.ts';
 import { type Edit, type Patch, applyEdit } from '../edit/Edit.ts';
 import { readJson } from '../readJson.ts';
-import type { Shoot } from '../schema/shoot.ts';
-
-export const MEASURED_FORMAT = 'setworthy measured';
+import { MEASURED_FORMAT, type Shoot } from '../schema/shoot.ts';
 
 /** What a phone page gives back: figures measured on the day, and checks that are done. */
 export const measured = z.strictObject({

@@ -3,10 +3,12 @@ import * as z from 'zod';
 
 /** A key in a keyed map: letters, digits and hyphens, so that a path never needs escaping. Two words mean something else to every object. */
 export const id = z.string().regex(/^(?!(?:constructor|prototype)$)[\p{L}\p{N}][\p{L}\p{N}-]{0,63}$/u, 'it must be letters, digits and hyphens, at most 64, and not the word constructor or prototype');
-/** A name for people, in any script. */
-export const name = z.string().min(1).max(200);
+/** What would move a terminal's cursor, turn the direction of writing, or stand for no letter at all. */
+const UNPRINTABLE = String.raw`\p{Cs}\u0000-\u0008\u000B\u000C\u000E-\u001F\u007F-\u009F\u2028\u2029\u202A-\u202E\u2066-\u2069`;
+/** A name for people, in any script, on one line. */
+export const name = z.string().min(1).max(200).regex(new RegExp(`^[^${UNPRINTABLE}\\t\\r\\n]*$`, 'u'), 'it must be one line without control characters');
 /** Free text for people. */
-export const note = z.string().max(4000);
+export const note = z.string().max(4000).regex(new RegExp(`^[^${UNPRINTABLE}]*$`, 'u'), 'it must not hold control characters');
 
 /** Where a number comes from, ever less sure. */
 export const BASES = ['measured', 'sheet', 'estimate', 'typical'] as const;

@@ -7,6 +7,8 @@ import { kit } from './part.ts';
 
 export const FORMAT = 'setworthy shoot';
 export const KIT_FORMAT = 'setworthy kit';
+/** What a phone page gives back. */
+export const MEASURED_FORMAT = 'setworthy measured';
 export const VERSION = 0;
 
 export const shoot = z.strictObject({

@@ -14,6 +14,9 @@ const HIDDEN: ReadonlySet<Unit> = new Set(['ratio', 'share', 'count']);
 const SHOWN: Partial<Record<Unit, string>> = { deg: '°', 'deg/s': '°/s', arcmin: '′', 'module mm': 'mm module', ohm: 'Ω' };
 const WHOLE: ReadonlySet<Unit> = new Set(['px', 'teeth', 'count', 'bit', 'frames']);
 
+/** Less than this is what rounding left over. */
+const NOTHING: Partial<Record<Unit, number>> = { mm: 1e-6, m: 1e-9, deg: 1e-6, g: 1e-6, h: 1e-6, min: 1e-6, s: 1e-6, ms: 1e-6, N: 1e-9, 'N·m': 1e-9 };
+
 /** Converts what the imperial system shows otherwise; the rest stays as it is. */
 export function inSystem({ value, unit }: Amount, system: System): { value: number; unit: string } {
   if (system === 'imperial') {
@@ -27,7 +30,8 @@ export function inSystem({ value, unit }: Amount, system: System): { value: numb
 }
 
 /** An amount in words for people: three significant digits, whole pixels and teeth, long distances as a tape shows them. */
-export function printAmount(amount: Amount, system: System = 'metric'): string {
+export function printAmount(given: Amount, system: System = 'metric'): string {
+  const amount = Math.abs(given.value) < (NOTHING[given.unit] ?? 0) ? { ...given, value: 0 } : given;
   if (amount.unit === 'm') return printDistance(amount.value * 1000, system);
   if (amount.unit === 'T' || amount.unit === 'f') return `${amount.unit === 'T' ? 'T' : 'f/'}${printNumber(amount.value)}`;
   if (amount.unit === 'share') return Number.isFinite(amount.value) ? `${printNumber(amount.value * 100)}${THIN_SPACE}%` : 'all';

@@ -25,6 +25,11 @@ test('numbers keep three digits and no tail', () => {
   ]);
 });
 
+test('what rounding left over prints as nothing', () => {
+  expect([printAmount({ value: 7.7e-10, unit: 'mm' }, 'imperial'), printAmount({ value: -8.9e-16, unit: 'h' }), printAmount({ value: 1e-12, unit: 'deg' })]).toEqual(['0\u2009in', '0\u2009h', '0°']);
+  expect(printAmount({ value: 0.0005, unit: 'mm' })).toBe('0.0005\u2009mm');
+});
+
 test('amounts follow the system', () => {
   expect(printAmount({ value: 2500, unit: 'g' })).toBe('2.5\u2009kg');
   expect(printAmount({ value: 453.59237, unit: 'g' }, 'imperial')).toBe('1\u2009lb');

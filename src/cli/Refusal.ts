@@ -1,12 +1,16 @@
 import { type Fault, type Outcome, faultText } from '../faults/Fault.ts';
 
+/** More than these are not read at once; mending the first often mends the rest. */
+const MOST_SHOWN = 100;
+
 /** Ends a command because of what the user gave it: the faults are printed, nothing is written, the exit code is 2. */
 export class Refusal extends Error {
   readonly faults: readonly Fault[];
 
   /** `where` is the file or argument the faults are in. */
   constructor(where: string, faults: readonly Fault[]) {
-    super(faults.map((fault) => `${where === '' ? '' : `${where}: `}${faultText(fault)}`).join('\n'));
+    const shown = faults.slice(0, MOST_SHOWN).map((fault) => `${where === '' ? '' : `${where}: `}${faultText(fault)}`);
+    super([...shown, ...(faults.length > MOST_SHOWN ? [`${where === '' ? '' : `${where}: `}${faults.length - MOST_SHOWN} more faults are not shown.`] : [])].join('\n'));
     this.name = 'Refusal';
     this.faults = faults;
   }

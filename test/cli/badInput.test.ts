@@ -49,6 +49,23 @@ describe('a file that is not there to be read as one', () => {
   });
 });
 
+test('of thousands of faults the first hundred are shown, and the rest are counted', async () => {
+  const draft = JSON.parse(tiny) as { kit: { parts: Record<string, unknown> } };
+  for (let at = 0; at < 1000; at++) draft.kit.parts[`bad-${at}`] = { name: 5, kind: 'rod' };
+  const { code, err } = await command(['check', inFolder('many.shoot.json', JSON.stringify(draft))]);
+  expect(code).toBe(2);
+  expect(err.trim().split('\n')).toHaveLength(101);
+  expect(err).toContain('900 more faults are not shown.');
+});
+
+test('lines of a shoot without a setup, and of a glass that no setup uses', async () => {
+  const draft = JSON.parse(tiny) as { setups: object; shots?: object; needs: { viewers?: object }; glasses: Record<string, object> };
+  const spare = inFolder('spare.shoot.json', JSON.stringify({ ...draft, glasses: { ...draft.glasses, spare: { ...draft.glasses['normal'], name: 'spare glass' } } }));
+  expect(await command(['lines', spare, '--glass', 'spare'])).toMatchObject({ code: 2, err: expect.stringContaining('spare glass is not used') as string });
+  const bare = inFolder('bare.shoot.json', JSON.stringify({ ...draft, setups: {}, shots: {}, needs: { ...draft.needs, viewers: {} } }));
+  expect(await command(['lines', bare])).toMatchObject({ code: 2, err: expect.stringContaining('no setup yet') as string });
+});
+
 describe('what is written', () => {
   test('goes through a link, keeps the rights, and leaves no half file beside it', async () => {
     const place = mkdtempSync(join(folder, 'rights-'));

@@ -7,6 +7,7 @@ import { chosen } from '../chosen.ts';
 import { loadShoot } from '../files.ts';
 import { linesText } from '../linesText.ts';
 import { paintFor } from '../paint.ts';
+import { Refusal } from '../Refusal.ts';
 import { wrap } from '../wrap.ts';
 import type { World } from '../World.ts';
 
@@ -29,6 +30,7 @@ export function command(world: World): Command {
 function lines(world: World, file: string, { setup, glass }: Options): void {
   const shoot = loadShoot(world, file);
   const ledger = new Ledger(shoot);
+  if (Object.keys(shoot.setups).length === 0) throw new Refusal(file, [{ path: 'setups', message: 'This shoot has no setup yet, so that nothing is connected.', cure: 'Enter a setup: camera build, glasses, mode.' }]);
   const setups = setup === undefined ? Object.keys(shoot.setups) : [chosen(shoot.setups, setup, 'setup')];
   const wanted = glass === undefined ? undefined : chosen(shoot.glasses, glass, 'glass');
   const paint = paintFor(world);
@@ -37,5 +39,6 @@ function lines(world: World, file: string, { setup, glass }: Options): void {
     const one = wanted ?? glasses[0] ?? '';
     return glasses.length === 0 || glasses.includes(one) ? linesText(ledger, { setup: id, glass: one }, paint) : [];
   });
+  if (texts.length === 0) throw new Refusal('--glass', [{ path: '', message: `${shoot.glasses[wanted ?? '']?.name ?? 'This glass'} is not used in ${setup === undefined ? 'any setup' : (shoot.setups[setups[0] ?? '']?.name ?? 'this setup')}.`, cure: 'Name one of its glasses.' }]);
   world.out(`${texts.join('\n')}\n${paint.dim(wrap(`${PLUG_CAUTION} Right voltage and polarity before the first plug. ${RADIO_CAUTION}`, Math.max(60, Math.min(world.columns, 110))))}\n`);
 }

@@ -78,11 +78,11 @@ function pixels(asking: Asking, subject: SetupGlass, motion: Motion, { body, len
   const focalLengthMm = asking.figure(lens.part, 'lens/focalLengthMm').value;
   const principal: Vector = apply(places.get(body.ref) ?? IDENTITY, [0, 0, focalLengthMm]);
   const { shiftMm } = motion.relative({ of: bodyOf(lens.ref), to: bodyOf(body.ref), atMm: principal });
-  const lensShiftMm = 2 * Math.hypot(shiftMm[0], shiftMm[1]);
+  const lensShiftMm = still(2 * Math.hypot(shiftMm[0], shiftMm[1]));
   // Far subjects: a near one jumps further by its magnification, a twentieth at most.
   const px = (mm: number) => imageShift({ magnification: 0, shiftMm: mm, pixelPitchMm }).shiftPx;
   const play = seatPlay(asking, subject, lens);
-  const turn = block === undefined ? [0, 0, 0] as const : motion.relative({ of: bodyOf(block.ref), to: bodyOf(lens.ref), atMm: principal }).turnDeg;
+  const turn = (block === undefined ? [0, 0, 0] : motion.relative({ of: bodyOf(block.ref), to: bodyOf(lens.ref), atMm: principal }).turnDeg).map(still) as unknown as Vector;
   const squeeze = block === undefined ? 1 : asking.figure(block.part, 'block/squeeze').value;
   const yawPx = Math.abs(blockYaw({ focalLengthMm, squeeze, yawDeg: clampDeg(2 * turn[1]), pixelPitchMm }).shiftPx);
   const skew = squeezeSkew({ squeeze, rotationDeg: clampDeg(2 * turn[2]), widthPx: shot.widthPx * squeeze, heightPx: shot.heightPx });
@@ -93,6 +93,8 @@ function pixels(asking: Asking, subject: SetupGlass, motion: Motion, { body, len
   };
 }
 
+/** What only trembles from rounding stands still. */
+const still = (value: number): number => (Math.abs(value) < 1e-9 ? 0 : value);
 const clampDeg = (deg: number): number => Math.min(10, Math.max(-10, deg));
 
 /** Play entered at either point of the lens's seat, else the usual. */

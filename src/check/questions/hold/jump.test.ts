@@ -1,0 +1,39 @@
+import { expect, test } from 'vitest';
+import { askOne } from '../../../../test/ask.ts';
+import { riggedShoot } from '../../../../test/riggedShoot.ts';
+import { jump } from './jump.ts';
+
+const still = { 'hold.seatPlayMm': 0 };
+
+test('the taking lens gives at its seat alone, as a lever on two springs does', () => {
+  const answer = askOne(jump, riggedShoot((draft) => {
+    draft.assumptions = still;
+    draft.kit.parts['taking-58'].points.mount.stiffness = { xNPerMm: 10_000, yNPerMm: 10_000, zNPerMm: 15_000, xNmPerRad: 3000, yNmPerRad: 3000, zNmPerRad: 2500 };
+  }), 'glass=normal');
+  // Statics by hand: all of the push goes through the seat at 18 mm. It acts at the gear, 62 + 70 + 28 mm ahead of it; the principal point of 58 mm lies 40 mm ahead.
+  const forceN = answer.steps?.[0]?.amount?.value ?? Number.NaN;
+  const shiftMm = 2 * (forceN / 10_000 + ((forceN * 0.16) / 3000) * 40);
+  expect(answer.steps?.[1]?.amount?.value).toBeCloseTo(shiftMm / (23.8 / 3968), 6);
+});
+
+test('the push of the teeth is the torque of the ring over its pitch radius', () => {
+  const warm = riggedShoot((draft) => {
+    draft.assumptions = still;
+    for (const day of Object.values<{ temperatureC: number }>(draft.days)) day.temperatureC = 25;
+  });
+  // m·z/2 = 0.8 × 124/2 = 49.6 mm (ISO 21771).
+  expect(askOne(jump, warm, 'glass=normal').steps?.[0]?.amount?.value).toBeCloseTo(0.18 / 0.0496, 6);
+});
+
+test('twice the torque, twice the jump; a collar takes the lever away', () => {
+  const at = (torqueNm: number) => askOne(jump, riggedShoot((draft) => {
+    draft.assumptions = still;
+    draft.kit.parts.focuser.focus.ringTorqueNm = torqueNm;
+  }), 'glass=normal');
+  const [one, two] = [at(0.2), at(0.4)];
+  expect((two.steps?.[1]?.amount?.value ?? 0) / (one.steps?.[1]?.amount?.value ?? 1)).toBeCloseTo(2, 6);
+  expect(two.verdict).toBe('fails');
+  // Common practice: a collar that takes the push in the barrel itself removes the lever.
+  expect(two.mends?.[0]?.use).toBeLessThan(0.01);
+  expect(two.notes).toContain('Estimate, not a load rating.');
+});

@@ -9,4 +9,5 @@ export const space = assumptions('space', {
   cableSlack: { value: 0.15, low: 0.1, high: 0.3, unit: 'share', says: 'slack of a cable over its way along the rig', source: 'common practice' },
   plugRoomMm: { value: 35, low: 25, high: 50, unit: 'mm', says: 'length a plug and its bend take at each end', source: 'common practice' },
   boxGapMm: { value: 15, low: 8, high: 25, unit: 'mm', says: 'gap between the front of the lens and the back of the matte box that still keeps light out', source: 'common practice' },
+  boxOffAxisMm: { value: 3, low: 1, high: 5, unit: 'mm', says: 'distance by which the middle of a matte box may lie beside the axis', source: 'estimate: small against the room its openings leave' },
 });

@@ -1,0 +1,32 @@
+import { expect, test } from 'vitest';
+import { askAll, askOne } from '../../../../test/ask.ts';
+import { riggedShoot } from '../../../../test/riggedShoot.ts';
+import { shoulder } from './shoulder.ts';
+
+/** The rigged shoot on a pad whose shoulder point lies `padZ` ahead of the plate's middle; the plate is the root, and the body stands on it. */
+const onPad = (backMm: number) =>
+  riggedShoot((draft) => {
+    draft.builds.camera.purpose = 'shoulder';
+    draft.kit.parts.plate.points.bottom = { kind: 'wedge', class: 'long wedge', sex: 'male', at: [0, -45, 0], out: [0, -1, 0], up: [0, 0, 1] };
+    draft.kit.parts.pad = {
+      name: 'Pad', kind: 'shoulder pad', massG: 400, centreMm: [0, -30, 0], carrier: { kind: 'shoulder pad' },
+      points: { top: { kind: 'wedge', class: 'long wedge', sex: 'female', at: [0, 0, 0], out: [0, 1, 0], up: [0, 0, 1] }, shoulder: { kind: 'hand', at: [0, -50, -backMm], out: [0, -1, 0] } },
+    };
+    draft.builds.camera.pieces.pad = { of: 'pad' };
+    draft.builds.camera.joints['on-pad'] = { a: 'plate/bottom', b: 'pad/top' };
+  });
+
+test('the hands hold weight times lever over the distance to the grips', () => {
+  const [near, far] = [onPad(20), onPad(120)].map((shoot) => askOne(shoulder, shoot, 'glass=normal'));
+  // Statics by hand: the pad 100 mm further back adds 100 mm to the lever of the same mass; hands are 300 mm ahead of the pad (assumed). Placed: body 1900, lens 290,
+  // block 620, focuser 540, plate 700, rods 190, motor 260, pad 400; the monitor and the pack have no place in this shoot.
+  const newtons = (answer: typeof near) => answer?.needs?.amount.value ?? Number.NaN;
+  expect(newtons(far) - newtons(near)).toBeCloseTo(((1900 + 290 + 620 + 540 + 700 + 190 + 260 + 400) / 1000) * 9.80665 * (100 / 300), 6);
+  expect(far?.says).toContain('forward');
+  expect(far?.notes?.some((note) => note.includes('1010'))).toBe(true);
+});
+
+test('without a pad, and on a tripod, it does not arise', () => {
+  expect(askAll(shoulder, riggedShoot())).toEqual([]);
+  expect(askAll(shoulder, riggedShoot((draft) => (draft.builds.camera.purpose = 'shoulder')))).toEqual([]);
+});

@@ -35,7 +35,7 @@ property.prop([fc.double({ min: 5, max: 30, noNaN: true }), fc.double({ min: 1e-
 const node = fc.record({ up: fc.double({ min: 0, max: 1, noNaN: true }), ohm: fc.double({ min: 0, max: 0.05, noNaN: true }), watts: fc.double({ min: 0, max: 20, noNaN: true }), regulator: fc.boolean() });
 
 property.prop([fc.array(node, { minLength: 1, maxLength: 12 })])('power is kept: the source gives what is drawn, lost in cables and in regulators', (drawn) => {
-  const nodes = tree(drawn.map(({ up, ohm, watts, regulator }, at) => ({ parent: Math.floor(up * (at + 1)) - 1, ohm, watts, ...(regulator ? { regulated: { volts: 8, efficiency: 0.9 } } : {}) })));
+  const nodes = tree(drawn.map(({ up, ohm, watts, regulator }, at) => ({ parent: Math.min(at, Math.floor(up * (at + 1))) - 1, ohm, watts, ...(regulator ? { regulated: { volts: 8, efficiency: 0.9 } } : {}) })));
   const { volts, amps, sourceA, collapses } = powerFlow(nodes, { sourceV: 14.4, load: 'typicalW' });
   if (collapses) return;
   let given = 0;

@@ -8,28 +8,39 @@ import type { Shoot } from '../schema/shoot.ts';
  * Values are compared by identity; edits share what they do not touch, so an untouched subtree stays the same object.
  */
 export class Ledger {
-  #shoot: Shoot;
+  readonly #root: Entry;
   readonly #entries = new Map<string, Entry>();
   readonly #cells = new Map<string, Cell>();
   #open: Cell | undefined;
   /** The running computation by number, 0 where none runs; reads are told apart by it. */
   #run = 0;
   #runs = 0;
+  #changes = 0;
   /** Reads of the cells that are running, the innermost last; kept long, so that noting a read costs next to nothing. */
   readonly #log: Entry[] = [];
   #logged = 0;
 
   constructor(shoot: Shoot) {
-    this.#shoot = shoot;
+    this.#root = { path: '', key: '', value: shoot, below: [], lastRun: 0, lastChange: 0 };
   }
 
   get shoot(): Shoot {
-    return this.#shoot;
+    return this.#root.value as Shoot;
   }
 
   /** The value at a path of names joined by `/`, noted as read; `undefined` where nothing is entered. */
   at(path: string): unknown {
-    const entry = this.#entries.get(path) ?? this.#enter(path);
+    return this.see(this.place(path));
+  }
+
+  /** A place to look, which a path names: kept by who looks there over and over, as finding it by its path costs more than the look. */
+  place(path: string): Place {
+    return this.#entries.get(path) ?? this.#enter(path);
+  }
+
+  /** The value at a place of this ledger, noted as read like that at a path. */
+  see(place: Place): unknown {
+    const entry = place as Entry;
     if (entry.lastRun !== this.#run && this.#run !== 0) {
       entry.lastRun = this.#run;
       this.#log[this.#logged] = entry;
@@ -53,7 +64,8 @@ export class Ledger {
   cell<T>(key: string, compute: () => T): T {
     const cell = this.#cells.get(key) ?? this.#newCell(key);
     const user = this.#open;
-    if (user !== undefined) {
+    if (user !== undefined && cell.lastRun !== this.#run) {
+      cell.lastRun = this.#run;
       (cell.users ??= new Set()).add(user);
       (user.uses ??= new Set()).add(cell);
     }
@@ -86,7 +98,6 @@ export class Ledger {
 
   /** Takes the next state of the shoot; cells that read something which changed are stale from now on. Their keys are returned. */
   update(next: Shoot): string[] {
-    this.#shoot = next;
     const stale: string[] = [];
     const spoil = (cell: Cell): void => {
       if (cell.state === 'stale') return;
@@ -95,26 +106,26 @@ export class Ledger {
       stale.push(cell.key);
       cell.users?.forEach(spoil);
     };
-    const changed = new Set<Entry>();
-    for (const entry of this.#entries.values()) {
-      const value = valueAt(next, entry.path);
-      if (value === entry.value) continue;
-      entry.value = value;
-      changed.add(entry);
-    }
+    this.#changes += 1;
+    change(this.#root, next, this.#changes);
+    const touched = (entry: Entry): boolean => entry.lastChange === this.#changes;
     // Going through every cell's reads is quicker than keeping, at every read, who reads what.
-    if (changed.size > 0) for (const cell of this.#cells.values()) if (cell.state !== 'stale' && cell.reads.some((entry) => changed.has(entry))) spoil(cell);
+    for (const cell of this.#cells.values()) if (cell.state !== 'stale' && cell.reads.some(touched)) spoil(cell);
     return stale;
   }
 
   #enter(path: string): Entry {
-    const entry: Entry = { path, value: valueAt(this.#shoot, path), lastRun: 0 };
+    const cut = path.lastIndexOf('/');
+    const above = cut === -1 ? this.#root : (this.place(path.slice(0, cut)) as Entry);
+    const key = path.slice(cut + 1);
+    const entry: Entry = { path, key, value: valueBelow(above.value, key), below: [], lastRun: 0, lastChange: 0 };
+    above.below.push(entry);
     this.#entries.set(path, entry);
     return entry;
   }
 
   #newCell(key: string): Cell {
-    const cell: Cell = { key, state: 'stale', value: undefined, reads: [], uses: undefined, users: undefined };
+    const cell: Cell = { key, state: 'stale', value: undefined, reads: [], uses: undefined, users: undefined, lastRun: 0 };
     this.#cells.set(key, cell);
     return cell;
   }
@@ -122,10 +133,10 @@ export class Ledger {
   #compute(cell: Cell, compute: () => unknown): void {
     cell.uses?.forEach((used) => used.users?.delete(cell));
     cell.uses?.clear();
-    const outer = { open: this.#open, run: this.#run };
-    const start = this.#logged;
+    const [open, run, start] = [this.#open, this.#run, this.#logged];
     this.#runs += 1;
-    [this.#open, this.#run] = [cell, this.#runs];
+    this.#open = cell;
+    this.#run = this.#runs;
     cell.state = 'running';
     try {
       cell.value = compute();
@@ -134,18 +145,29 @@ export class Ledger {
       cell.value = thrown;
       cell.state = 'threw';
     } finally {
-      [this.#open, this.#run] = [outer.open, outer.run];
+      this.#open = open;
+      this.#run = run;
       cell.reads = this.#log.slice(start, this.#logged);
       this.#logged = start;
     }
   }
 }
 
-interface Entry {
+/** Where something stands, or would stand, in a shoot. */
+export interface Place {
   readonly path: string;
+}
+
+interface Entry extends Place {
+  /** The last name of its path. */
+  readonly key: string;
   value: unknown;
+  /** What stands below it, as far as somebody looked there. */
+  readonly below: Entry[];
   /** The run that read this last: reading the same twice over is noted once. */
   lastRun: number;
+  /** The update that changed this last. */
+  lastChange: number;
 }
 
 interface Cell {
@@ -155,16 +177,22 @@ interface Cell {
   reads: readonly Entry[];
   uses: Set<Cell> | undefined;
   users: Set<Cell> | undefined;
+  /** The run that used this last, as of an entry. */
+  lastRun: number;
 }
 
-/** The value at a path; at `…/*` the keys there as one text, empty where nothing is; at `…/?` whether anything is there. */
-function valueAt(root: unknown, path: string): unknown {
-  const wanted = path.endsWith('/*') ? 'keys' : path.endsWith('/?') ? 'presence' : 'value';
-  let value = root;
-  for (const key of (wanted === 'value' ? path : path.slice(0, -2)).split('/')) {
-    value = typeof value === 'object' && value !== null && Object.hasOwn(value, key) ? (value as Record<string, unknown>)[key] : undefined;
-  }
-  if (wanted === 'value') return value;
-  if (wanted === 'presence') return value !== undefined;
-  return typeof value === 'object' && value !== null ? Object.keys(value).join(' ') : '';
+/** Takes a new value at a place and, where it differs, all the way down. */
+function change(entry: Entry, value: unknown, at: number): void {
+  if (value === entry.value) return;
+  entry.value = value;
+  entry.lastChange = at;
+  for (const one of entry.below) change(one, valueBelow(value, one.key), at);
+}
+
+/** The value under a key; under `*` the keys there as one text, empty where nothing is; under `?` whether anything is there. */
+function valueBelow(value: unknown, key: string): unknown {
+  if (key === '?') return value !== undefined;
+  const holder = typeof value === 'object' && value !== null ? (value as Record<string, unknown>) : undefined;
+  if (key === '*') return holder === undefined ? '' : Object.keys(holder).join(' ');
+  return holder !== undefined && Object.hasOwn(holder, key) ? holder[key] : undefined;
 }

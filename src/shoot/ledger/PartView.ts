@@ -1,7 +1,7 @@
 import type { Basis, StatedFigure } from '../schema/basics.ts';
 import type { FacetName, Part } from '../schema/part.ts';
 import { type Figure, figureOf } from './figures.ts';
-import type { Ledger } from './Ledger.ts';
+import type { Ledger, Place } from './Ledger.ts';
 
 /**
  * One part or copy as questions read it: every look is noted in the ledger, a copy's own figures come first. A view holds no
@@ -11,34 +11,33 @@ export class PartView {
   readonly ledger: Ledger;
   readonly id: string;
   readonly #asCopy: string;
-  readonly #copyOf: string;
-  readonly #asPart: string;
-  /** Paths below the part that were asked for: a look is quicker under a name that is made once. */
-  readonly #below = new Map<string, string>();
+  readonly #copyOf: Place;
+  /** The part when last looked at: a copy may become one of another part. */
+  #part: PartPlaces;
 
   /** `id` names a part or a copy. */
   constructor(ledger: Ledger, id: string) {
     this.ledger = ledger;
     this.id = id;
     this.#asCopy = `kit/copies/${id}`;
-    this.#copyOf = `${this.#asCopy}/of`;
-    this.#asPart = `kit/parts/${id}`;
+    this.#copyOf = ledger.place(`${this.#asCopy}/of`);
+    this.#part = placesOf(ledger, id);
   }
 
   /** Path of the part in the file. */
   get path(): string {
-    const of = this.ledger.at(this.#copyOf) as string | undefined;
-    return of === undefined ? this.#asPart : `kit/parts/${of}`;
+    return this.#partOf(this.#seeOf()).path;
   }
 
   /** Path of the copy, where it is one. */
   get copyPath(): string | undefined {
-    return this.ledger.at(this.#copyOf) === undefined ? undefined : this.#asCopy;
+    return this.#seeOf() === undefined ? undefined : this.#asCopy;
   }
 
   get name(): string {
-    const own = this.copyPath === undefined ? undefined : this.ledger.at(`${this.copyPath}/name`);
-    return (own ?? this.ledger.at(this.#pathBelow('name')) ?? this.id) as string;
+    const of = this.#seeOf();
+    const own = of === undefined ? undefined : this.ledger.at(`${this.#asCopy}/name`);
+    return (own ?? this.ledger.see(this.#partOf(of).below('name')) ?? this.id) as string;
   }
 
   get kind(): Part['kind'] {
@@ -47,7 +46,7 @@ export class PartView {
 
   /** Whether it has a facet at all; the figures in it do not count as read. */
   has(facet: FacetName): boolean {
-    return this.ledger.has(this.#pathBelow(facet));
+    return this.ledger.see(this.#partOf(this.#seeOf()).presence(facet)) as boolean;
   }
 
   /** A whole facet: everything in it counts as read. For its figures use `figure`. */
@@ -57,36 +56,78 @@ export class PartView {
 
   /** Whatever stands at a path in the part: a word, a list, a count. */
   read(path: string): unknown {
-    return this.#override(path) ?? this.ledger.at(this.#pathBelow(path));
+    const of = this.#seeOf();
+    return this.#override(of, path) ?? this.ledger.see(this.#partOf(of).below(path));
   }
 
   /** A figure of the part, or `undefined` where it is not entered. */
   figure(path: string): Figure | undefined {
-    const own = this.#override(path) as StatedFigure | undefined;
-    if (own !== undefined) return figureOf(own, `${this.copyPath}/figures/${path}`, 'measured');
-    const whole = this.#pathBelow(path);
-    const stated = this.ledger.at(whole) as StatedFigure | undefined;
-    return stated === undefined ? undefined : figureOf(stated, whole, this.basis);
+    const of = this.#seeOf();
+    const own = this.#override(of, path) as StatedFigure | undefined;
+    if (own !== undefined) return figureOf(own, `${this.#asCopy}/figures/${path}`, 'measured');
+    const place = this.#partOf(of).below(path);
+    const stated = this.ledger.see(place) as StatedFigure | undefined;
+    return stated === undefined ? undefined : figureOf(stated, place.path, this.basis);
   }
 
   /** Where the part's bare figures come from. */
   get basis(): Basis {
-    return (this.ledger.at(this.#pathBelow('basis')) as Basis | undefined) ?? 'sheet';
+    return (this.ledger.see(this.#partOf(this.#seeOf()).below('basis')) as Basis | undefined) ?? 'sheet';
   }
 
-  #pathBelow(path: string): string {
-    const of = this.ledger.at(this.#copyOf) as string | undefined;
-    if (of !== undefined) return `kit/parts/${of}/${path}`;
-    const known = this.#below.get(path);
-    if (known !== undefined) return known;
-    const whole = `${this.#asPart}/${path}`;
-    this.#below.set(path, whole);
-    return whole;
+  /** The part it is a copy of, noted as read. */
+  #seeOf(): string | undefined {
+    return this.ledger.see(this.#copyOf) as string | undefined;
   }
 
-  #override(path: string): unknown {
-    if (this.copyPath === undefined) return undefined;
-    const figures = this.ledger.at(`${this.copyPath}/figures`) as Record<string, unknown> | undefined;
-    return figures?.[path];
+  #partOf(of: string | undefined): PartPlaces {
+    const id = of ?? this.id;
+    if (this.#part.id !== id) this.#part = placesOf(this.ledger, id);
+    return this.#part;
+  }
+
+  #override(of: string | undefined, path: string): unknown {
+    if (of === undefined) return undefined;
+    return (this.ledger.at(`${this.#asCopy}/figures`) as Record<string, unknown> | undefined)?.[path];
+  }
+}
+
+/** All views of a part look in the same places. */
+const PLACES = new WeakMap<Ledger, Map<string, PartPlaces>>();
+
+function placesOf(ledger: Ledger, id: string): PartPlaces {
+  let ofLedger = PLACES.get(ledger);
+  if (ofLedger === undefined) PLACES.set(ledger, (ofLedger = new Map()));
+  const places = ofLedger.get(id) ?? new PartPlaces(ledger, id);
+  ofLedger.set(id, places);
+  return places;
+}
+
+/** Places in a part that were looked at. */
+class PartPlaces {
+  readonly #ledger: Ledger;
+  readonly id: string;
+  readonly path: string;
+  readonly #below = new Map<string, Place>();
+  readonly #presence = new Map<string, Place>();
+
+  constructor(ledger: Ledger, id: string) {
+    this.#ledger = ledger;
+    this.id = id;
+    this.path = `kit/parts/${id}`;
+  }
+
+  below(path: string): Place {
+    return this.#below.get(path) ?? this.#kept(this.#below, path, `${this.path}/${path}`);
+  }
+
+  presence(facet: FacetName): Place {
+    return this.#presence.get(facet) ?? this.#kept(this.#presence, facet, `${this.path}/${facet}/?`);
+  }
+
+  #kept(places: Map<string, Place>, key: string, path: string): Place {
+    const place = this.#ledger.place(path);
+    places.set(key, place);
+    return place;
   }
 }

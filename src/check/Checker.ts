@@ -26,8 +26,7 @@ export class Checker {
   /** Every answer, questions in their order. Studied ones that have not run, or no longer hold, are pending. */
   answers(): Answer[] {
     return this.#questions.flatMap((question) =>
-      this.#subjects(question).flatMap((subject) => {
-        const key = keyOf(question.id, subject);
+      this.#subjects(question).flatMap(({ subject, key }) => {
         const waits = question.kind === 'studied' && !(this.#studied.has(key) && this.ledger.isFresh(key));
         return (waits ? pending(this.ledger, question, key, subject) : this.#ask(question, key, subject)) ?? [];
       }),
@@ -37,15 +36,15 @@ export class Checker {
   /** Runs one studied question, or asks one immediate question, by its key. `undefined` where it does not arise. */
   study(key: string): Answer | undefined {
     const question = this.#questions.find(({ id }) => key.split('|', 1)[0] === id);
-    const subject = question && this.#subjects(question).find((one) => keyOf(question.id, one) === key);
-    if (question === undefined || subject === undefined) return undefined;
+    const asked = question && this.#subjects(question).find((one) => one.key === key);
+    if (question === undefined || asked === undefined) return undefined;
     this.#studied.add(key);
-    return this.#ask(question, key, subject) ?? undefined;
+    return this.#ask(question, key, asked.subject) ?? undefined;
   }
 
-  #subjects(question: AnyQuestion): readonly Subject[] {
+  #subjects(question: AnyQuestion): readonly Keyed[] {
     try {
-      return this.ledger.cell(`subjects|${question.id}`, () => question.subjects(this.ledger));
+      return this.ledger.cell(`subjects|${question.id}`, () => question.subjects(this.ledger).map((subject) => ({ subject, key: keyOf(question.id, subject) })));
     } catch (thrown) {
       if (thrown instanceof NotEntered) return [];
       throw thrown;
@@ -68,10 +67,16 @@ export class Checker {
   }
 }
 
+interface Keyed {
+  readonly subject: Subject;
+  readonly key: string;
+}
+
 /** Question and subject, in a stable order of its parts. */
 export function keyOf(question: string, subject: Subject): string {
-  const parts = Object.entries(subject).filter(([, id]) => id !== undefined).map(([kind, id]) => `${kind}=${String(id)}`);
-  return [question, ...parts].join('|');
+  let key = question;
+  for (const [kind, id] of Object.entries(subject)) if (id !== undefined) key += `|${kind}=${String(id)}`;
+  return key;
 }
 
 type Frame = Pick<Answer, 'key' | 'question' | 'discipline' | 'asks' | 'subject' | 'about' | 'sources'>;

@@ -20,12 +20,14 @@ export interface QuestionGroup {
 /** Answers by question, the question with the worst answer first. Answers that wait for figures are kept out: see `waiting`. */
 export function byQuestion(answers: readonly Answer[]): QuestionGroup[] {
   const groups = new Map<string, Answer[]>();
-  for (const answer of answers.filter((one) => one.unknown !== 'not entered').toSorted(worstFirst)) {
+  for (const answer of answers) {
+    if (answer.unknown === 'not entered') continue;
     const group = groups.get(answer.question);
     if (group === undefined) groups.set(answer.question, [answer]);
     else group.push(answer);
   }
-  return [...groups.values()].flatMap((group) => (group[0] === undefined ? [] : { question: group[0].question, asks: group[0].asks, answers: group }));
+  const sorted = [...groups.values()].map((group) => group.toSorted(worstFirst) as [Answer, ...Answer[]]);
+  return sorted.toSorted(([a], [b]) => worstFirst(a, b)).map((group) => ({ question: group[0].question, asks: group[0].asks, answers: group }));
 }
 
 /** Answers that wait for something to be entered; apart from what could not be judged. */

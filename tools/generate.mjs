@@ -30,12 +30,18 @@ write('src/calc/index.generated.ts', [
   "export { NoAnswer } from './calculator.ts';",
   ...calculators.map(({ file, name }) => `export { ${name} } from './${file}';`),
 ]);
+// A room of calculators is one module to load, not one for each: hundreds of small files take longer to find than to read.
+const calculatorRooms = [...new Set(calculators.map(({ file }) => file.slice(0, file.indexOf('/'))))];
+for (const room of calculatorRooms) {
+  const inRoom = calculators.filter(({ file }) => file.startsWith(`${room}/`));
+  write(`src/calc/${room}/index.generated.ts`, inRoom.map(({ file, name }) => `export { ${name} } from './${file.slice(room.length + 1)}';`));
+}
 write('src/calc/catalogue.generated.ts', [
   "import type { AnyCalculator } from './calculator.ts';",
   '',
   '/** Every calculator by its name; loaded when asked for. */',
   'export const catalogue: Readonly<Record<string, () => Promise<AnyCalculator>>> = {',
-  ...calculators.map(({ file, name }) => `  '${file.replace('.ts', '').replaceAll('/', '.')}': () => import('./${file}').then((room) => room.${name} as unknown as AnyCalculator),`),
+  ...calculators.map(({ file, name }) => `  '${file.replace('.ts', '').replaceAll('/', '.')}': () => import('./${file.slice(0, file.indexOf('/'))}/index.generated.ts').then((room) => room.${name} as unknown as AnyCalculator),`),
   '};',
 ]);
 

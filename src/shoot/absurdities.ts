@@ -15,37 +15,48 @@ const BELIEVED: ReadonlyMap<string, readonly [number, number]> = new Map([
   ['squeeze', [0.2, 5]], ['zoom', [1, 100]],
 ]);
 
+const ANY = [-Infinity, Infinity] as const;
+
 /** Figures that cannot be meant: beyond reason for their unit, below absolute sense, or with bounds that cross. */
 export function absurdities(data: unknown): Fault[] {
   const faults: Fault[] = [];
-  walk(data, '', '', faults);
+  walk(data, '', undefined, faults);
   return faults;
 }
 
-function walk(value: unknown, key: string, path: string, faults: Fault[]): void {
+/** The way to a value from the top; made into a path only where there is something to say. */
+interface Way {
+  readonly to: string;
+  readonly from: Way | undefined;
+}
+
+const pathOf = (way: Way | undefined): string => (way === undefined ? '' : way.from === undefined ? way.to : `${pathOf(way.from)}/${way.to}`);
+
+function walk(value: unknown, key: string, way: Way | undefined, faults: Fault[]): void {
   if (typeof value === 'number') {
-    const fault = absurd(value, key, path);
-    if (fault !== undefined) faults.push(fault);
+    const fault = absurd(value, key);
+    if (fault !== undefined) faults.push({ path: pathOf(way), ...fault });
     return;
   }
   if (typeof value !== 'object' || value === null) return;
   const isFigure = typeof (value as { value?: unknown }).value === 'number';
-  if (isFigure) faults.push(...crossedBounds(value as StatedBounds, path));
+  if (isFigure) faults.push(...crossedBounds(value as StatedBounds, way));
   for (const [inner, entry] of Object.entries(value)) {
     const innerKey = Array.isArray(value) || (isFigure && inner !== 'note') ? key : inner;
-    walk(entry, innerKey, path === '' ? inner : `${path}/${inner}`, faults);
+    walk(entry, innerKey, { to: inner, from: way }, faults);
   }
 }
 
-function absurd(value: number, key: string, path: string): Fault | undefined {
-  const unit = unitOfKey(key.split('/').at(-1) ?? key);
+function absurd(value: number, key: string): Omit<Fault, 'path'> | undefined {
+  const name = key.slice(key.lastIndexOf('/') + 1);
+  const unit = unitOfKey(name);
   const largest = LARGEST[unit];
   if (largest !== undefined && Math.abs(value) > largest) {
-    return { path, message: `${printNumber(value)} ${unit} cannot be meant.`, cure: `At most ${printNumber(largest)} ${unit} are believed; check the unit.` };
+    return { message: `${printNumber(value)} ${unit} cannot be meant.`, cure: `At most ${printNumber(largest)} ${unit} are believed; check the unit.` };
   }
-  const [least, most] = BELIEVED.get(key.split('/').at(-1) ?? key) ?? [-Infinity, Infinity];
-  if (value < least || value > most) return { path, message: `${printNumber(value)} cannot be meant.`, cure: `From ${printNumber(least)} to ${printNumber(most)} are believed.` };
-  if (unit === '°C' && (value < -90 || value > 90)) return { path, message: `${value} °C cannot be meant.`, cure: 'Give degrees Celsius from −90 to 90.' };
+  const [least, most] = BELIEVED.get(name) ?? ANY;
+  if (value < least || value > most) return { message: `${printNumber(value)} cannot be meant.`, cure: `From ${printNumber(least)} to ${printNumber(most)} are believed.` };
+  if (unit === '°C' && (value < -90 || value > 90)) return { message: `${value} °C cannot be meant.`, cure: 'Give degrees Celsius from −90 to 90.' };
   return undefined;
 }
 
@@ -55,7 +66,7 @@ interface StatedBounds {
   readonly high?: number;
 }
 
-function crossedBounds({ value, low, high }: StatedBounds, path: string): Fault[] {
+function crossedBounds({ value, low, high }: StatedBounds, way: Way | undefined): Fault[] {
   const outside = (low !== undefined && low > value) || (high !== undefined && high < value);
-  return outside ? [{ path, message: `The bounds ${low ?? '…'} to ${high ?? '…'} do not hold the value ${value}.`, cure: 'Low must not exceed the value, nor the value high.' }] : [];
+  return outside ? [{ path: pathOf(way), message: `The bounds ${low ?? '…'} to ${high ?? '…'} do not hold the value ${value}.`, cure: 'Low must not exceed the value, nor the value high.' }] : [];
 }

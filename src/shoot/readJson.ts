@@ -27,11 +27,12 @@ export function readJson(text: string, of: 'file' | 'line' = 'file'): Outcome<un
   const clean = text.replace(/^\uFEFF/, '');
   if (clean.trim() === '') return refuse({ path: '', message: `The ${of} is empty.` });
   if (clean.includes('\0') || /^(PK|%PDF|.PNG)/.test(clean)) return refuse({ path: '', message: 'This is not a text file.', cure: 'A shoot is JSON text, *.shoot.json.' });
-  const deep = tooDeepAt(clean);
-  if (deep !== undefined) return refuse({ path: '', ...placeOf(clean, deep), message: `Objects and lists stand more than ${MOST_LEVELS} deep in each other here.`, cure: 'Is a bracket left open, again and again?' });
+  const { deepAt, keys } = outline(clean);
+  if (deepAt !== undefined) return refuse({ path: '', ...placeOf(clean, deepAt), message: `Objects and lists stand more than ${MOST_LEVELS} deep in each other here.`, cure: 'Is a bracket left open, again and again?' });
   try {
     const value: unknown = JSON.parse(clean);
-    const wrong = wrongKeys(clean);
+    // Where every key of the text is in the value, none stands twice; the slower look is for saying where.
+    const wrong = keys === keysIn(value) ? [] : wrongKeys(clean);
     return wrong.length > 0 ? { ok: false, faults: wrong } : { ok: true, value, warnings: [] };
   } catch {
     return { ok: false, faults: syntaxFaults(clean) };
@@ -48,19 +49,30 @@ function syntaxFaults(text: string): Fault[] {
   return [{ path: '', ...placeOf(text, first.offset), message: SAID[printParseErrorCode(first.error)] ?? 'This is not JSON.' }];
 }
 
-/** Where the text goes too deep, or `undefined`; brackets inside texts do not count. */
-function tooDeepAt(text: string): number | undefined {
+/** Where the text goes too deep, if it does, and how many keys it has; what stands inside texts does not count. */
+function outline(text: string): { deepAt: number | undefined; keys: number } {
   let level = 0;
+  let keys = 0;
   let quoted = false;
   for (let at = 0; at < text.length; at++) {
     const code = text.charCodeAt(at);
     if (code === 0x22) quoted = !quoted;
     else if (quoted) at += code === 0x5c ? 1 : 0;
+    else if (code === 0x3a) keys++;
     else if (code === 0x7b || code === 0x5b) level++;
     else if (code === 0x7d || code === 0x5d) level--;
-    if (level > MOST_LEVELS) return at;
+    if (level > MOST_LEVELS) return { deepAt: at, keys };
   }
-  return undefined;
+  return { deepAt: undefined, keys };
+}
+
+/** How many keys a value has, all the way down; no number where one of them is forbidden. */
+function keysIn(value: unknown): number {
+  if (typeof value !== 'object' || value === null) return 0;
+  if (Array.isArray(value)) return value.reduce<number>((sum, one) => sum + keysIn(one), 0);
+  let keys = 0;
+  for (const [key, one] of Object.entries(value)) keys += key === '__proto__' ? NaN : 1 + keysIn(one);
+  return keys;
 }
 
 function placeOf(text: string, offset: number): { line: number; column: number } {

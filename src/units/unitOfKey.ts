@@ -10,8 +10,17 @@ const BY_ENDING: readonly (readonly [string, Unit])[] = [
 /** Counted things whose key is the thing itself: never in doubt. */
 const COUNTED: Readonly<Record<string, Unit>> = { teeth: 'teeth', steps: 'count' };
 
+/** Units of keys that were asked for: the same few hundred come again and again. */
+const KNOWN = new Map<string, Unit>();
+const MOST_KNOWN = 2000;
+
 /** The unit a key carries in its name: `ringTorqueNm` is in N·m. Keys without an ending are ratios and counts. */
 export function unitOfKey(key: string): Unit {
-  const known = BY_ENDING.find(([ending]) => key.endsWith(ending) && /[a-z0-9]/.test(key.at(-ending.length - 1) ?? ''));
-  return COUNTED[key] ?? known?.[1] ?? 'ratio';
+  const known = KNOWN.get(key);
+  if (known !== undefined) return known;
+  const unit = COUNTED[key] ?? endingOf(key)?.[1] ?? 'ratio';
+  if (KNOWN.size < MOST_KNOWN) KNOWN.set(key, unit);
+  return unit;
 }
+
+const endingOf = (key: string) => BY_ENDING.find(([ending]) => key.endsWith(ending) && /[a-z0-9]/.test(key.at(-ending.length - 1) ?? ''));

@@ -8,7 +8,7 @@ const BY_ENDING: readonly (readonly [string, Unit])[] = [
 ];
 
 /** Counted things whose key is the thing itself: never in doubt. */
-const COUNTED: Readonly<Record<string, Unit>> = { teeth: 'teeth', steps: 'count' };
+const COUNTED: Readonly<Record<string, Unit>> = { teeth: 'teeth', steps: 'count', count: 'count' };
 
 /** Units of keys that were asked for: the same few hundred come again and again. */
 const KNOWN = new Map<string, Unit>();

@@ -30,7 +30,7 @@ export const bodies = roomOf(ROWS, ({ id, name, mount, flangeMm, massG, watts, m
     ports: {
       ...(sdi ? { 'sdi-out': { kind: 'video', way: 'out', connector: 'BNC', sex: 'female', video: { signal: 'SDI', level: '3G' } } as const } : {}),
       'hdmi-out': { kind: 'video', way: 'out', connector: sdi ? 'HDMI A' : 'HDMI D', sex: 'female', video: { signal: 'HDMI', level: '2.0' } },
-      'dc-in': { kind: 'power', way: 'in', connector: sdi ? '2-pin tap' : 'barrel 5.5×2.1', sex: 'female', power: sdi ? { lowV: 11, highV: 17, maxA: 8 } : { lowV: 7, highV: 9, maxA: 3, polarity: 'centre plus' } },
+      'dc-in': { kind: 'power', way: 'in', connector: sdi ? '2-pin tap' : 'barrel 5.5×2.1', sex: sdi ? 'male' : 'female', power: sdi ? { lowV: 11, highV: 17, maxA: 8 } : { lowV: 7, highV: 9, maxA: 3, polarity: 'centre plus' } },
     },
   },
 ]);

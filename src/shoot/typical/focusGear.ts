@@ -21,7 +21,7 @@ export const focusGear: TypicalRoom = {
   'motor-receiver': {
     name: 'Motor receiver', kind: 'controller', massG: 160, radio: { ...radio, channels: [...radio.channels], role: 'receives' }, draw: { typicalW: 1.6 },
     ports: {
-      'dc-in': { kind: 'power', way: 'in', connector: '2-pin tap', sex: 'female', power: { lowV: 10, highV: 26, maxA: 5 } },
+      'dc-in': { kind: 'power', way: 'in', connector: '2-pin tap', sex: 'male', power: { lowV: 10, highV: 26, maxA: 5 } },
       motor: { kind: 'control', way: 'out', connector: '7-pin round', sex: 'female', shares: 'motor-dc', control: { protocol: 'motor bus' } },
       'motor-dc': { kind: 'power', way: 'out', connector: '7-pin round', sex: 'female', power: { from: 'dc-in', maxA: 5 } },
     },
@@ -29,7 +29,7 @@ export const focusGear: TypicalRoom = {
   'hand-unit': {
     name: 'Hand unit', kind: 'hand unit', massG: 540, radio: { ...radio, channels: [...radio.channels], role: 'transmits', eirpDbm: 18 }, draw: { typicalW: 1.8 },
     handWheel: { turnDeg: 320, steps: 16_384, diameterMm: 46, delayMs: 5, mapsThrow: true, hardStops: true },
-    ports: { 'dc-in': { kind: 'power', way: 'in', connector: '2-pin tap', sex: 'female', power: { lowV: 6, highV: 17, maxA: 2 } } },
+    ports: { 'dc-in': { kind: 'power', way: 'in', connector: '2-pin tap', sex: 'male', power: { lowV: 6, highV: 17, maxA: 2 } } },
   },
   'follow-focus': {
     name: 'Follow focus on rods', kind: 'follow focus', massG: 620,

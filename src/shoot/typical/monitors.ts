@@ -12,7 +12,7 @@ export const monitors = roomOf(ROWS, ([id, name, inches, widthPx, heightPx, whit
   id,
   {
     name, kind: 'monitor', massG,
-    screen: { diagonalMm: inches * 25.4, widthPx, heightPx, whiteCdPerM2, blackCdPerM2: whiteCdPerM2 / 1000, reflectance: 0.03, squeezes: [1.33, 1.5, 1.8, 2], zooms: [2, 4], delayMs },
+    screen: { diagonalMm: Math.round(inches * 25.4), widthPx, heightPx, whiteCdPerM2, blackCdPerM2: whiteCdPerM2 / 1000, reflectance: 0.03, squeezes: [1.33, 1.5, 1.8, 2], zooms: [2, 4], delayMs },
     draw: { typicalW: watts },
     ports: {
       ...(coax
@@ -22,7 +22,7 @@ export const monitors = roomOf(ROWS, ([id, name, inches, widthPx, heightPx, whit
           }
         : {}),
       'hdmi-in': { kind: 'video', way: 'in', connector: 'HDMI A', sex: 'female', video: { signal: 'HDMI', level: '2.0' } },
-      'dc-in': { kind: 'power', way: 'in', connector: '2-pin tap', sex: 'female', power: { lowV: 7, highV: inches > 12 ? 17 : 24, maxA: inches > 12 ? 6 : 3 } },
+      'dc-in': { kind: 'power', way: 'in', connector: '2-pin tap', sex: 'male', power: { lowV: 7, highV: inches > 12 ? 17 : 24, maxA: inches > 12 ? 6 : 3 } },
     },
   },
 ]);

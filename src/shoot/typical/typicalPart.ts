@@ -8,5 +8,8 @@ export type TypicalRoom = Readonly<Record<string, TypicalPart>>;
 
 /** A room of classes made by one rule from a list of rows. */
 export function roomOf<Row>(rows: readonly Row[], make: (row: Row) => readonly [id: string, part: TypicalPart]): TypicalRoom {
-  return Object.fromEntries(rows.map(make));
+  return Object.fromEntries(rows.map((row) => plain(make(row))));
 }
+
+/** Products of two figures, such as 1.35 × 28, without the tail that binary fractions leave. */
+const plain = <T>(of: T): T => JSON.parse(JSON.stringify(of, (_key, value: unknown) => (typeof value === 'number' ? Math.round(value * 1000) / 1000 : value))) as T;

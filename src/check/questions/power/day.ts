@@ -34,7 +34,7 @@ export const day = question({
       says: {
         holds: `${found.count} of ${pack.part.name} last till wrap, with ${changesText(found.changes)}.`,
         tight: `${found.count} of ${pack.part.name} just last till wrap.`,
-        fails: `${found.count} of ${pack.part.name} do not last till wrap: ${hoursDark(found)} without power.`,
+        fails: `${found.count} of ${pack.part.name} do not last till wrap: ${hoursDark(found)} without power${found.places === 1 ? '' : `, the hours of ${found.places} places added up`}.`,
       },
       steps: timeline(ledger, found.events),
       mends: lasts ? [] : mends(asking, subject.day, found, mains),
@@ -75,10 +75,9 @@ function mends(asking: Asking, dayId: string, found: BatteryDay, mains: boolean)
   for (let more = 1; more <= MOST_MORE; more += 1) {
     const tried = batteryDay(asking, dayId, found.pack.part.path, mains, more);
     if (tried === undefined || tried.hoursDark > 0) continue;
-    cures.push({ says: `${more} more of ${found.pack.part.name}`, use: useOf(tried) });
-    break;
+    return [...cures, { says: `${more} more of ${found.pack.part.name}`, use: useOf(tried) }];
   }
-  return cures;
+  return [...cures, { says: 'larger packs, or more turns on a charger', costs: `${MOST_MORE} more of ${found.pack.part.name} would not do` }];
 }
 
 function notes(asking: Asking, dayId: string, mains: boolean): string[] {

@@ -1,5 +1,5 @@
 import { fc, test as property } from '@fast-check/vitest';
-import { expect } from 'vitest';
+import { expect, test as plainTest } from 'vitest';
 import { checkShoot } from '../read.ts';
 import { FIRST_QUESTIONS, type FirstAnswers } from './firstQuestions.ts';
 import { newShoot } from './newShoot.ts';
@@ -25,3 +25,22 @@ property.prop([fc.array(fc.nat({ max: 60 }), { minLength: FIRST_QUESTIONS.length
     for (const [id, { kind, count }] of Object.entries(shoot.kit.parts)) if (kind === 'cable') expect(count).toBe(lines.filter(({ cable }) => cable === id).length);
   },
 );
+
+const usual = (given: Partial<FirstAnswers>): FirstAnswers => {
+  const answers: Record<string, unknown> = {};
+  for (const { key, kind, usual: usually } of FIRST_QUESTIONS) answers[key] = given[key] ?? (kind === 'number' ? Number(usually(answers)) : kind === 'length' ? 1500 : usually(answers));
+  return answers as unknown as FirstAnswers;
+};
+
+plainTest('what was not asked is written as an estimate', () => {
+  const { days, needs, shots } = newShoot(usual({}));
+  expect(days?.['first']).toMatchObject({ temperatureC: { basis: 'estimate' }, illuminanceLux: { basis: 'estimate' } });
+  expect(needs?.viewers?.['puller']).toMatchObject({ distanceMm: { basis: 'estimate' } });
+  expect(shots?.['first']).toMatchObject({ linkDistanceM: { basis: 'estimate' } });
+});
+
+plainTest('packs of 26 V feed 14 V devices through taps that are brought down (common practice)', () => {
+  const { builds, kit } = newShoot(usual({ pack: 'pack-26v-98' }));
+  const plate = kit.parts[builds['camera']?.pieces['plate']?.of ?? ''];
+  expect(Object.values(plate?.ports ?? {}).map(({ power }) => power?.outputV)).toEqual([14.4, 14.4, 14.4]);
+});

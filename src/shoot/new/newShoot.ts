@@ -28,12 +28,15 @@ export function newShoot(answers: FirstAnswers): Shoot {
     shots: {
       first: {
         name: 'First shot', setup: 'first', glass: 'first', day: 'first', tStop: answers.tStop, subject: [{ atS: 0, distanceMm: Number.isFinite(answers.distanceMm) ? answers.distanceMm : 'infinity' }],
-        pulledBy: answers.puller === 'none' ? 'operator' : 'puller', method: 'both', linkDistanceM: 15,
+        pulledBy: answers.puller === 'none' ? 'operator' : 'puller', method: 'both', linkDistanceM: guessed(15),
       },
     },
-    days: { first: { name: 'First day', temperatureC: 15, illuminanceLux: 5000, workHours: 8 } },
+    days: { first: { name: 'First day', temperatureC: guessed(15), illuminanceLux: guessed(5000), workHours: 8 } },
   };
 }
+
+/** What nobody was asked: it must not pass for a figure off a sheet. */
+const guessed = (value: number): { value: number; basis: 'estimate' } => ({ value, basis: 'estimate' });
 
 interface Assembled {
   readonly build: Build;
@@ -42,8 +45,11 @@ interface Assembled {
 
 const newWiring = (pieces: Record<string, Piece>): Wiring => ({ pieces, lines: {}, cables: new Set(), takenAfar: new Set() });
 const present = (id: string): boolean => id !== 'none';
-const isSmall = (pack: string): boolean => Number(typicalParts[pack]?.pack?.nominalV) < 10;
-const plateFor = (pack: string): string => (isSmall(pack) ? 'plate-small' : 'plate-hot-swap');
+
+function plateFor(pack: string): string {
+  const nominalV = Number(typicalParts[pack]?.pack?.nominalV);
+  return nominalV < 10 ? 'plate-small' : nominalV > 20 ? 'plate-26v' : 'plate-hot-swap';
+}
 
 function squeezeOf({ lens, block }: FirstAnswers): number {
   return Number(typicalParts[lens]?.lens?.squeeze ?? 1) * Number(typicalParts[block]?.block?.squeeze ?? 1);
@@ -124,7 +130,7 @@ function glassOf({ body, lens, block, focuser }: FirstAnswers): Glass {
 }
 
 function needsOf(answers: FirstAnswers): Needs {
-  const seen = (who: string, job: 'operate' | 'pull focus' | 'direct', screen: string, distanceMm: number) => ({ [who]: { who, job, screen, distanceMm } });
+  const seen = (who: string, job: 'operate' | 'pull focus' | 'direct', screen: string, distanceMm: number) => ({ [who]: { who, job, screen, distanceMm: guessed(distanceMm) } });
   return {
     delivery: { aspect: answers.aspect, widthPx: Math.round(answers.widthPx) },
     viewers: {

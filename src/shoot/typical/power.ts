@@ -21,7 +21,7 @@ const packs = roomOf(PACKS, ([id, name, nominalV, capacityAh, internalOhm, maxA,
         chemistry: 'lithium ion', nominalV, capacityAh, internalOhm, maxA, cutoffV: cells * 3, coldOhmRatio: 2.3, coldCapacityShare: 0.84, chargeHours: 4,
         openCircuit: CELL.map(([charge, volts]): [number, number] => [charge, volts * cells]),
       },
-      ports: nominalV > 10 ? { 'tap-1': tap, 'tap-2': tap } : { out: { ...tap, connector: 'barrel 5.5×2.1', sex: 'male', power: { ...tap.power, polarity: 'centre plus' } } },
+      ports: nominalV > 20 ? {} : nominalV > 10 ? { 'tap-1': tap, 'tap-2': tap } : { out: { ...tap, connector: 'barrel 5.5×2.1', sex: 'male', power: { ...tap.power, polarity: 'centre plus' } } },
     },
   ];
 });
@@ -37,6 +37,11 @@ export const power: TypicalRoom = {
   },
   'plate-hot-swap': { name: 'Hot-swap plate', kind: 'battery plate', massG: 420, batteryPlate: { mount: 'wedge plate', packs: 2, hotSwap: true }, ports: { 'tap-1': out('2-pin tap', 8, 'pack'), 'tap-2': out('2-pin tap', 8, 'pack'), 'tap-3': out('2-pin tap', 8, 'pack') } },
   'plate-single': { name: 'Battery plate', kind: 'battery plate', massG: 190, batteryPlate: { mount: 'wedge plate', packs: 1, hotSwap: false }, ports: { 'tap-1': out('2-pin tap', 5, 'pack'), 'tap-2': out('2-pin tap', 5, 'pack') } },
+  // Common practice: the taps of a plate for 26 V packs are brought down to what 14 V devices take.
+  'plate-26v': {
+    name: 'Plate for 26 V packs, taps at 14 V', kind: 'battery plate', massG: 460, batteryPlate: { mount: 'wedge plate, 26 V', packs: 2, hotSwap: true },
+    ports: Object.fromEntries([1, 2, 3].map((tap) => [`tap-${tap}`, out('2-pin tap', 8, 'pack', { outputV: 14.4, efficiency: 0.92 })])),
+  },
   'plate-small': { name: 'Plate for small packs', kind: 'battery plate', massG: 90, batteryPlate: { mount: 'small pack shoe', packs: 1, hotSwap: false }, ports: { barrel: out('barrel 5.5×2.1', 3, 'pack', { polarity: 'centre plus' }) } },
   'regulator-8v': { name: 'Regulator to 8 V', kind: 'regulator', massG: 70, ports: { in: { kind: 'power', way: 'in', connector: '2-pin tap', sex: 'male', power: { lowV: 10, highV: 26, maxA: 3 } }, out: out('barrel 5.5×2.1', 3, 'in', { outputV: 8, efficiency: 0.9, polarity: 'centre plus' }) } },
   'regulator-5v': { name: 'Regulator to USB 5 V', kind: 'regulator', massG: 50, ports: { in: { kind: 'power', way: 'in', connector: '2-pin tap', sex: 'male', power: { lowV: 10, highV: 26, maxA: 2 } }, out: out('USB C', 3, 'in', { outputV: 5, efficiency: 0.88 }) } },

@@ -12,12 +12,12 @@ export async function run(argv: readonly string[], world: World): Promise<number
     .exitOverride()
     .configureOutput({ writeOut: world.out, writeErr: world.err });
   try {
-    const wanted = argv[0] ?? '';
+    const wanted = (argv[0] === 'help' ? argv[1] : argv[0]) ?? '';
     for (const [name, { summary, load }] of Object.entries(commands)) {
       const loaded = name === wanted ? await afterZod(load) : undefined;
       program.addCommand(loaded === undefined ? new Command(name).description(summary) : inherit(loaded.command(world), program));
     }
-    if (wanted !== '' && !wanted.startsWith('-') && wanted !== 'help' && !Object.hasOwn(commands, wanted)) return unknownCommand(wanted, world);
+    if (wanted !== '' && !wanted.startsWith('-') && !Object.hasOwn(commands, wanted)) return unknownCommand(wanted, world);
     await program.parseAsync([...argv], { from: 'user' });
     return world.exitCode;
   } catch (thrown) {

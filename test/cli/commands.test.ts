@@ -118,6 +118,18 @@ describe('new', () => {
     expect((await command(['check', file])).code).toBeLessThanOrEqual(1);
   });
 
+  test('takes an aspect and a stop as they are written, and asks nothing about a focuser that is not there', async () => {
+    const file = join(folder, 'written.shoot.json');
+    const { out } = await command(['new', file, '--aspect', '16:9', '--t-stop', 'T2.8', '--lens', 'anamorphic-2x-50'], { answers: [] });
+    expect(out).not.toContain('Focuser to sensor plane');
+    expect(JSON.parse(readFileSync(file, 'utf8'))).toMatchObject({ needs: { delivery: { aspect: 16 / 9 } }, shots: { first: { tStop: 2.8 } } });
+    expect((await command(['new', join(folder, 'half.json'), '--packs', '2.5'])).err).toContain('whole number');
+  });
+
+  test('its help names every answer that can be chosen', async () => {
+    for (const argv of [['new', '--help'], ['help', 'new']]) expect((await command(argv)).out.replaceAll(/\s+/g, ' ')).toMatch(/<file>.*anamorphic-2x-50.*monitor-17/);
+  });
+
   test('never writes over a file', async () => {
     const file = inFolder('mine.shoot.json', 'mine');
     expect(await command(['new', file])).toMatchObject({ code: 2, err: expect.stringContaining('exists already') as string });

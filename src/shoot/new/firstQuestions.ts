@@ -37,6 +37,10 @@ export interface FirstQuestion {
   /** The ids to choose from, for `class`. */
   readonly choices?: (so: Partial<FirstAnswers>) => readonly string[];
   readonly usual: (so: Partial<FirstAnswers>) => string;
+  /** Whether it need be asked after these answers; always, where not stated. */
+  readonly arises?: (so: Partial<FirstAnswers>) => boolean;
+  /** How a number may also be written: `16:9`, `T2.8`, or as a whole number only. */
+  readonly written?: 'aspect' | 'T-stop' | 'whole';
 }
 
 const classes = (...kinds: Part['kind'][]) => Object.keys(typicalParts).filter((id) => kinds.includes(typicalParts[id]?.kind ?? 'other'));
@@ -48,14 +52,14 @@ export const FIRST_QUESTIONS: readonly FirstQuestion[] = [
   { key: 'title', asks: 'What is the shoot called?', kind: 'text', usual: () => 'New shoot' },
   { key: 'body', asks: 'What kind of camera body?', kind: 'class', choices: () => classes('body'), usual: () => 'body-full-frame' },
   { key: 'mode', asks: 'Which part of its sensor is recorded?', kind: 'class', choices: ({ body }) => modesOf(body), usual: ({ body }) => modesOf(body)[0] ?? '' },
-  { key: 'aspect', asks: 'Delivery aspect, width to height?', kind: 'number', usual: () => '2.39' },
-  { key: 'widthPx', asks: 'Width delivered, in pixels?', kind: 'number', usual: () => '3840' },
+  { key: 'aspect', asks: 'Delivery aspect, width to height?', kind: 'number', written: 'aspect', usual: () => '2.39' },
+  { key: 'widthPx', asks: 'Width delivered, in pixels?', kind: 'number', written: 'whole', usual: () => '3840' },
   { key: 'lens', asks: 'Which lens, anamorphic or spherical?', kind: 'class', choices: () => classes('lens'), usual: () => 'lens-85' },
   { key: 'block', asks: 'An anamorphic block in front of it?', kind: 'class', choices: ({ lens }) => (squeezed(lens) ? ['none'] : orNone(classes('block'))), usual: ({ lens }) => (squeezed(lens) ? 'none' : 'block-1-5x') },
   { key: 'focuser', asks: 'A focuser in front of that?', kind: 'class', choices: ({ block }) => (block === 'none' ? ['none'] : orNone(classes('focuser'))), usual: ({ block }) => (block === 'none' ? 'none' : 'variable-diopter') },
   { key: 'distanceMm', asks: `Focus distance from the sensor plane, as in 5'6" or 1.68 m?`, kind: 'length', usual: () => '2 m' },
-  { key: 'focuserToSensorMm', asks: 'Focuser to sensor plane, as in 22 cm (0 mm where it is not known)?', kind: 'length', usual: ({ focuser }) => (focuser === 'none' ? '0 mm' : '220 mm') },
-  { key: 'tStop', asks: 'T-stop?', kind: 'number', usual: () => '2.8' },
+  { key: 'focuserToSensorMm', asks: 'Focuser to sensor plane, as in 22 cm (0 mm where it is not known)?', kind: 'length', arises: ({ focuser }) => focuser !== 'none', usual: ({ focuser }) => (focuser === 'none' ? '0 mm' : '220 mm') },
+  { key: 'tStop', asks: 'T-stop?', kind: 'number', written: 'T-stop', usual: () => '2.8' },
   { key: 'operator', asks: 'The operator sees on what?', kind: 'class', choices: () => orNone(classes('monitor')), usual: () => 'monitor-5-bright' },
   { key: 'puller', asks: 'The focus puller sees on what?', kind: 'class', choices: () => orNone(classes('monitor')), usual: () => 'monitor-7' },
   { key: 'director', asks: 'The director sees on what?', kind: 'class', choices: () => orNone(classes('monitor')), usual: () => 'none' },
@@ -65,5 +69,5 @@ export const FIRST_QUESTIONS: readonly FirstQuestion[] = [
   },
   { key: 'motor', asks: 'A focus motor?', kind: 'class', choices: () => orNone(classes('motor')), usual: ({ puller }) => (puller === 'none' ? 'none' : 'motor-medium') },
   { key: 'pack', asks: 'Which packs?', kind: 'class', choices: () => classes('battery').filter((id) => typicalParts[id]?.pack?.outlets !== true), usual: () => 'pack-14v-98' },
-  { key: 'packs', asks: 'How many of them?', kind: 'number', usual: () => '3' },
+  { key: 'packs', asks: 'How many of them?', kind: 'number', written: 'whole', usual: () => '3' },
 ];

@@ -55,15 +55,15 @@ export const adapterCorner = calculator(
   },
   (given): AdapterCorner => {
     const [rear, front, focuser] = [rearOf(given), frontOf(given), focuserOf(given)];
-    const alone = (rim: Rim): number => shareThrough([rim]);
+    const { alone, together } = sharesThrough([rear, front, focuser]);
     return {
       rearOffsetMm: Math.hypot(rear.xMm, rear.yMm),
-      rearShare: alone(rear),
+      rearShare: alone[0],
       frontOffsetMm: Math.hypot(front.xMm, front.yMm),
-      frontShare: alone(front),
+      frontShare: alone[1],
       focuserOffsetMm: Math.hypot(focuser.xMm, focuser.yMm),
-      focuserShare: alone(focuser),
-      share: shareThrough([rear, front, focuser]),
+      focuserShare: alone[2],
+      share: together,
     };
   },
 );
@@ -126,22 +126,30 @@ const HALVES = HEIGHTS.map((v) => Math.sqrt(1 - v * v));
 /** The same strips summed over the whole disc. */
 const WHOLE = HALVES.reduce((sum, half) => sum + 2 * half * half, 0);
 
-/** Share of the unit disc of the pupil whose rays lie inside every rim: on each level strip an interval, or nothing. A rim that the beam does not reach is left out. */
-function shareThrough(all: readonly Rim[]): number {
-  const rims = all.filter((rim) => Math.hypot(rim.xMm + rim.halfWidthMm, rim.yMm + rim.halfHeightMm) > rim.radiusMm);
-  if (rims.length === 0) return 1;
-  let inside = 0;
+/** The beam reaches the rim: one that it does not reach cuts nothing. */
+const isReached = (rim: Rim): boolean => Math.hypot(rim.xMm + rim.halfWidthMm, rim.yMm + rim.halfHeightMm) > rim.radiusMm;
+
+/** Shares of the unit disc of the pupil whose rays lie inside each rim, and inside all of them: on each level strip an interval, or nothing. */
+function sharesThrough(rims: readonly [Rim, Rim, Rim]): { alone: [number, number, number]; together: number } {
+  const reached = rims.map(isReached);
+  const inside = new Float64Array(rims.length + 1); // the last: of all together
   for (let strip = 0; strip < STRIPS; strip += 1) {
     const half = HALVES[strip]!;
     let from = -half;
     let to = half;
-    for (const { radiusMm, xMm, yMm, halfWidthMm, halfHeightMm } of rims) {
-      const y = yMm + HEIGHTS[strip]! * halfHeightMm;
-      const reach = radiusMm > Math.abs(y) ? Math.sqrt(radiusMm * radiusMm - y * y) : -Infinity; // a strip above the rim passes nothing
-      from = Math.max(from, (-reach - xMm) / halfWidthMm);
-      to = Math.min(to, (reach - xMm) / halfWidthMm);
+    for (let at = 0; at < rims.length; at += 1) {
+      if (!reached[at]) continue;
+      const rim = rims[at]!;
+      const y = rim.yMm + HEIGHTS[strip]! * rim.halfHeightMm;
+      const reach = rim.radiusMm > Math.abs(y) ? Math.sqrt(rim.radiusMm * rim.radiusMm - y * y) : -Infinity; // a strip above the rim passes nothing
+      const left = Math.max(-half, (-reach - rim.xMm) / rim.halfWidthMm);
+      const right = Math.min(half, (reach - rim.xMm) / rim.halfWidthMm);
+      if (right > left) inside[at]! += half * (right - left);
+      from = Math.max(from, left);
+      to = Math.min(to, right);
     }
-    if (to > from) inside += half * (to - from);
+    if (to > from) inside[rims.length]! += half * (to - from);
   }
-  return Math.min(1, inside / WHOLE);
+  const share = (at: number, cuts: boolean | undefined): number => (cuts ? Math.min(1, inside[at]! / WHOLE) : 1);
+  return { alone: [share(0, reached[0]), share(1, reached[1]), share(2, reached[2])], together: share(rims.length, reached.includes(true)) };
 }

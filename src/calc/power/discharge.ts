@@ -81,7 +81,7 @@ function endVoltage({ internalOhm, cutoffV }: DischargingPack, loadW: number): n
 }
 
 function voltsAt(curve: Curve, soc: number): number {
-  const above = curve.findIndex(([at]) => at >= soc);
+  const above = curve.findIndex((point) => point[0] >= soc);
   const [highSoc, highV] = curve[above] ?? curve.at(-1) ?? [1, 0];
   const [lowSoc, lowV] = curve[above - 1] ?? [highSoc, highV];
   return highSoc === lowSoc ? highV : lowV + ((highV - lowV) * (soc - lowSoc)) / (highSoc - lowSoc);
@@ -117,7 +117,8 @@ function perAmpIntegral(volts: number, { loadW, limit }: { loadW: number; limit:
 function socWithin({ high, low, hours: whole }: Stretch, { pack, loadW, hours }: Load & { hours: number }): number {
   if (whole <= 0) return high.soc;
   const limit = 4 * loadW * pack.internalOhm;
-  let [from, to] = [low.soc, high.soc];
+  let from = low.soc;
+  let to = high.soc;
   let soc = high.soc - ((high.soc - low.soc) * hours) / whole;
   for (let step = 0; step < 60; step += 1) {
     const volts = low.volts + ((high.volts - low.volts) * (soc - low.soc)) / (high.soc - low.soc);

@@ -1,6 +1,10 @@
 import { expect, test } from 'vitest';
 import { tinyShoot } from '../../../test/tinyShoot.ts';
 import { applyEdit } from './Edit.ts';
+import { newShoot } from '../new/newShoot.ts';
+import type { Part } from '../schema/part.ts';
+import type { Shoot } from '../schema/shoot.ts';
+import { typicalPart } from '../typical/typicalParts.ts';
 import { replacePart } from './replacePart.ts';
 
 const shoot = tinyShoot((draft) => {
@@ -57,4 +61,47 @@ test('a replaced piece of the glass carries its joints along', () => {
   const next = applyEdit(withOther, edit);
   expect(broke).toEqual([]);
   expect(next.ok && next.value.shoot.glasses['normal']?.joints).toEqual(withOther.glasses['normal']?.joints);
+});
+
+test('a glass called after its lens takes the new name, and the one kept keeps the old', () => {
+  const named = tinyShoot((draft) => {
+    draft.kit.parts['taking-85'] = { ...structuredClone(draft.kit.parts['taking-58']), name: '85 mm taking lens' };
+    draft.glasses.normal.name = `Block + ${draft.kit.parts['taking-58'].name}`;
+  });
+  const next = applyEdit(named, replacePart(named, 'taking-58', 'taking-85').edit);
+  const names = next.ok ? Object.values(next.value.shoot.glasses).map(({ name }) => name) : [];
+  expect(names).toEqual(['Block + 85 mm taking lens', `${named.glasses['normal']?.name ?? ''}, before`]);
+});
+
+const firstShoot = (): Shoot =>
+  newShoot({
+    title: 'Two', body: 'body-full-frame', mode: 'open-gate', aspect: 2, widthPx: 3840, lens: 'lens-50', block: 'none', focuser: 'none', distanceMm: 2000, tStop: 2.8,
+    operator: 'monitor-5-bright', puller: 'none', director: 'none', link: 'cable', motor: 'none', pack: 'pack-14v-98', packs: 2,
+  });
+const inStock = (shoot: Shoot, id: string): Shoot => ({ ...shoot, kit: { ...shoot.kit, parts: { ...shoot.kit.parts, [id]: typicalPart(id) as Part } } });
+
+test('a body without the mode in use brings its first one, and says so', () => {
+  const start = inStock(firstShoot(), 'body-super-35');
+  const { edit, broke } = replacePart(start, 'body-full-frame', 'body-super-35');
+  const next = applyEdit(start, edit);
+  expect(next.ok && next.value.shoot.setups['first']?.mode).toBe('full');
+  expect(broke).toMatchObject([{ path: 'setups/first/mode' }]);
+});
+
+test('what an earlier replacement kept stays as it was through the next', () => {
+  const start = inStock(inStock(firstShoot(), 'monitor-7'), 'pack-14v-147');
+  const once = applyEdit(start, replacePart(start, 'monitor-5-bright', 'monitor-7').edit);
+  const twice = once.ok ? applyEdit(once.value.shoot, replacePart(once.value.shoot, 'pack-14v-98', 'pack-14v-147').edit) : once;
+  expect(twice.ok && Object.keys(twice.value.shoot.builds)).toEqual(['camera', 'camera-before', 'camera-before-2']);
+  expect(twice.ok && once.ok && twice.value.shoot.builds['camera-before']).toBe(once.ok && once.value.shoot.builds['camera-before']);
+});
+
+test('packs on a plate and cables of lines are replaced too', () => {
+  const start = firstShoot();
+  const kit = { ...start.kit, parts: { ...start.kit.parts, large: { ...start.kit.parts['pack-14v-98'], name: 'Large pack' } as Part, long: { ...start.kit.parts['tap-0-4'], name: 'Long lead' } as Part } };
+  const stocked = { ...start, kit };
+  const packs = applyEdit(stocked, replacePart(stocked, 'pack-14v-98', 'large').edit);
+  expect(packs.ok && packs.value.shoot.builds['camera']?.pieces['plate']?.packs).toEqual(['large']);
+  const leads = applyEdit(stocked, replacePart(stocked, 'tap-0-4', 'long').edit);
+  expect(leads.ok && Object.values(leads.value.shoot.builds['camera']?.lines ?? {}).map(({ cable }) => cable)).toEqual(expect.arrayContaining(['long']));
 });

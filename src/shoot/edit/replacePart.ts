@@ -20,11 +20,14 @@ export function replacePart(shoot: Shoot, oldId: string, newId: string): Replace
   const broke: Fault[] = [];
   for (const [root, assemblies] of [['builds', shoot.builds], ['glasses', shoot.glasses]] as const) {
     for (const [id, assembly] of Object.entries(assemblies) as [string, Build | Glass][]) {
-      const pieces = Object.entries(assembly.pieces).filter(([, { of }]) => of === oldId).map(([piece]) => piece);
-      if (pieces.length === 0) continue;
+      if (keptAside(shoot, id)) continue;
       const path = `${root}/${id}`;
-      patches.push(keptBefore(shoot, root, id, assembly), ...pieces.map((piece): Patch => ({ op: 'replace', path: `${path}/pieces/${piece}/of`, value: newId })));
-      patches.push(...modePatches(shoot, path, assembly, pieces, newId));
+      const pieces = Object.entries(assembly.pieces).filter(([, { of }]) => of === oldId).map(([piece]) => piece);
+      const loose = looseUses(path, assembly, oldId, newId);
+      if (pieces.length === 0 && loose.length === 0) continue;
+      patches.push(keptBefore(shoot, root, id, assembly), ...loose, ...pieces.map((piece): Patch => ({ op: 'replace', path: `${path}/pieces/${piece}/of`, value: newId })));
+      patches.push(...modePatches(shoot, path, assembly, pieces, newId), ...(pieces.length === 0 ? [] : namePatches(shoot, path, assembly, oldId, newId)));
+      if ('camera' in assembly && pieces.includes(assembly.camera ?? '')) settleModes({ shoot, oldId, newId }, id, patches, broke);
       refit({ shoot, oldId, newId }, root, id, pieces, patches, broke);
     }
   }
@@ -34,10 +37,41 @@ export function replacePart(shoot: Shoot, oldId: string, newId: string): Replace
 const partOf = ({ kit }: Shoot, id: string): Part | undefined => kit.parts[id] ?? kit.parts[kit.copies?.[id]?.of ?? ''];
 const nameOf = (shoot: Shoot, id: string): string => shoot.kit.copies?.[id]?.name ?? partOf(shoot, id)?.name ?? id;
 
+/** One that an earlier replacement left beside the changed one, and that no setup has taken up: it stays as it was. */
+const keptAside = ({ setups }: Shoot, id: string): boolean =>
+  /-before(-\d+)?$/.test(id) && !Object.values(setups).some(({ camera, stations = [], glasses }) => [camera, ...stations, ...glasses].includes(id));
+
+/** Setups that record in a mode which the new body does not have take its first, and it is said. */
+function settleModes({ shoot, newId }: Swap, build: string, patches: Patch[], broke: Fault[]): void {
+  const modes = Object.keys(partOf(shoot, newId)?.body?.modes ?? {});
+  const [first] = modes;
+  for (const [id, { camera, mode }] of Object.entries(shoot.setups)) {
+    if (camera !== build || first === undefined || modes.includes(mode)) continue;
+    patches.push({ op: 'replace', path: `setups/${id}/mode`, value: first });
+    broke.push({ path: `setups/${id}/mode`, message: `${nameOf(shoot, newId)} has no mode "${mode}"; "${first}" was taken.`, cure: `It has: ${modes.join(', ')}.` });
+  }
+}
+
 function keptBefore(shoot: Shoot, root: 'builds' | 'glasses', id: string, assembly: Build | Glass): Patch {
   let kept = `${id}-before`;
   for (let count = 2; kept in shoot[root]; count += 1) kept = `${id}-before-${count}`;
   return { op: 'add', path: `${root}/${kept}`, value: { ...assembly, name: `${assembly.name}, before`.slice(0, 200) } };
+}
+
+/** Packs on a plate and cables of lines are used without being pieces. */
+function looseUses(path: string, { pieces, lines = {} }: Build | Glass, oldId: string, newId: string): Patch[] {
+  const packs = Object.entries(pieces).filter(([, { packs: on }]) => on?.includes(oldId) === true);
+  const cabled = Object.entries<Line>(lines).filter(([, { cable }]) => cable === oldId);
+  return [
+    ...packs.map(([piece, { packs: on = [] }]): Patch => ({ op: 'replace', path: `${path}/pieces/${piece}/packs`, value: on.map((one) => (one === oldId ? newId : one)) })),
+    ...cabled.map(([line]): Patch => ({ op: 'replace', path: `${path}/lines/${line}/cable`, value: newId })),
+  ];
+}
+
+/** An assembly that is called after the part, as a glass after its lens, is called after the new one. */
+function namePatches(shoot: Shoot, path: string, { name }: Build | Glass, oldId: string, newId: string): Patch[] {
+  const [was, is] = [nameOf(shoot, oldId), nameOf(shoot, newId)];
+  return name.includes(was) ? [{ op: 'replace', path: `${path}/name`, value: name.replace(was, is).slice(0, 200) }] : [];
 }
 
 /** A mode or gear that the new part does not have is dropped from the piece. */

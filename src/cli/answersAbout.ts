@@ -38,7 +38,7 @@ function narrowedTo(shoot: Shoot, { build, setup, glass, lens, shot, question }:
     wanted.push(({ subject }) => subject.glass === id);
   }
   if (lens !== undefined) {
-    const glasses = glassesWith(shoot, chosen({ ...shoot.kit.parts, ...shoot.kit.copies }, lens, 'lens'));
+    const glasses = glassesWith(shoot, chosen(inGlasses(shoot), lens, 'lens, block or focuser in a glass'));
     wanted.push(({ subject }) => glasses.includes(subject.glass ?? ''));
   }
   if (shot !== undefined) {
@@ -57,6 +57,14 @@ const setupsWith = (shoot: Shoot, build: string): string[] =>
 
 const glassesWith = (shoot: Shoot, lens: string): string[] =>
   Object.entries(shoot.glasses).filter(([, glass]) => Object.values(glass.pieces).some(({ of }) => of === lens || shoot.kit.copies?.[of]?.of === lens)).map(([id]) => id);
+
+/** Parts and copies that stand in some glass: what `--lens` may name. */
+function inGlasses(shoot: Shoot): Record<string, { readonly name?: string | undefined }> {
+  const { parts, copies = {} } = shoot.kit;
+  const used = Object.values(shoot.glasses).flatMap(({ pieces }) => Object.values(pieces).map(({ of }) => of));
+  const ids = new Set(used.flatMap((of) => (copies[of] === undefined ? [of] : [of, copies[of].of])));
+  return Object.fromEntries([...ids].map((id) => [id, { name: copies[id]?.name ?? parts[id]?.name ?? parts[copies[id]?.of ?? '']?.name }]));
+}
 
 function chosenQuestion(wanted: string): string {
   const known = Object.fromEntries([...questions.map(({ id }) => id), ...DISCIPLINES].map((id) => [id, {}]));

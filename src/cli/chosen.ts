@@ -1,12 +1,42 @@
 import { nearestName } from '../faults/nearestName.ts';
 import { Refusal } from './Refusal.ts';
 
-/** The id that a user meant by an id or a name; a refusal with the nearest one where there is none. */
-export function chosen(among: Readonly<Record<string, { readonly name?: string | undefined }>>, wanted: string, kind: string): string {
+type Named = Readonly<Record<string, { readonly name?: string | undefined }>>;
+
+/**
+ * The id that a user meant by an id or a name; a refusal with the nearest one where there is none. Where nothing was said and
+ * there is only one, it is that one.
+ */
+export function chosen(among: Named, wanted: string | undefined, kind: string): string {
+  if (wanted === undefined) return theOnly(among, kind);
   if (Object.hasOwn(among, wanted)) return wanted;
   const byName = Object.entries(among).find(([, { name }]) => name?.toLowerCase() === wanted.toLowerCase());
   if (byName !== undefined) return byName[0];
-  const near = nearestName(wanted, Object.keys(among));
-  const known = Object.keys(among).slice(0, 12).join(', ');
-  throw new Refusal('', [{ path: '', message: `There is no ${kind} "${wanted}".`, cure: near === undefined ? `Known: ${known === '' ? 'none' : known}.` : `Did you mean "${near}"?` }]);
+  const one = nearestName(wanted, Object.keys(among));
+  const near = one === undefined ? holding(among, wanted) : [one];
+  throw new Refusal('', [{ path: '', message: `There is no ${kind} "${wanted}".`, cure: near.length === 0 ? known(among) : `Did you mean ${near.map((id) => `"${id}"`).join(' or ')}?` }]);
+}
+
+function theOnly(among: Named, kind: string): string {
+  const [first, ...others] = Object.keys(among);
+  if (first !== undefined && others.length === 0) return first;
+  const said = first === undefined ? `There is no ${kind} here yet.` : `Say which ${kind}: there are ${others.length + 1}.`;
+  throw new Refusal('', [{ path: '', message: said, ...(first === undefined ? {} : { cure: known(among) }) }]);
+}
+
+/** Those whose id, else whose name, holds what was typed: a few to choose from, or none. */
+function holding(among: Named, wanted: string): string[] {
+  const low = wanted.toLowerCase();
+  const ids = Object.keys(among).filter((id) => id.toLowerCase().includes(low));
+  const found = ids.length > 0 ? ids : Object.keys(among).filter((id) => among[id]?.name?.toLowerCase().includes(low) === true);
+  return low === '' || found.length > MOST_OFFERED ? [] : found;
+}
+
+const MOST_OFFERED = 6;
+const MOST_KNOWN = 12;
+
+function known(among: Named): string {
+  const ids = Object.keys(among);
+  const more = ids.length > MOST_KNOWN ? ` and ${ids.length - MOST_KNOWN} more` : '';
+  return `Known: ${ids.length === 0 ? 'none' : ids.slice(0, MOST_KNOWN).join(', ')}${more}.`;
 }

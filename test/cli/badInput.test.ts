@@ -94,6 +94,7 @@ describe('calc', () => {
     expect(await messageOf('{"fNumber":4 "transmittance":0.5}')).toBe('Column 14: A comma is missing here.');
     expect(await messageOf('{"fNumber":4,"fNumber":5,"transmittance":0.5}')).toMatch(/Column 14: .*twice/);
     expect(await messageOf('[')).not.toMatch(/file/);
+    expect(await messageOf('fNumber=4')).toContain(`setworthy calc optics.tStop '{`);
     expect((await command(['calc', 'optics.tStop', ' '])).out).toContain('The line is empty.');
     expect(await messageOf('['.repeat(1e5))).toMatch(/deep/);
     expect(await messageOf('{"fNumber":1e400,"transmittance":0.5}')).toContain('a number too large to hold');

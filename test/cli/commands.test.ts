@@ -83,6 +83,21 @@ describe('check', () => {
   });
 });
 
+describe('which one is meant', () => {
+  test('the only one need not be named; of several the names are told', async () => {
+    expect((await command(['place', tiny])).code).toBe(0);
+    const two = inFolder('two.shoot.json', readFileSync(tiny, 'utf8').replace('"setups": {', '"setups": {"other": {"name": "Other", "camera": "camera", "glasses": ["normal"], "mode": "open-gate", "frameRateHz": 25}, '));
+    const { code, err } = await command(['place', two]);
+    expect(code).toBe(2);
+    expect(err).toMatch(/Say which setup: there are 2\. Known: other, /);
+  });
+
+  test('a part of a name offers those that have it', async () => {
+    expect((await command(['explain', 'coverage'])).err).toContain('Did you mean "picture.coverage"?');
+    expect((await command(['check', tiny, '--lens', 'taking'])).err).toContain('"taking-58"');
+  });
+});
+
 describe('bad input is a message with exit code 2 and no stack trace', () => {
   const files: [string, () => string, RegExp][] = [
     ['no such file', () => join(folder, 'missing.shoot.json'), /no such file/],
@@ -153,6 +168,13 @@ describe('import and replace', () => {
     expect(JSON.parse(readFileSync(shoot, 'utf8'))).toMatchObject({ kit: { parts: { rod: { massG: 95 } } } });
   });
 
+  test('a typical class takes the place of a part, and joins the kit', async () => {
+    const shoot = inFolder('class.shoot.json', readFileSync(tiny, 'utf8'));
+    expect(await command(['replace', shoot, 'monitor-5', 'monitor-9'])).toMatchObject({ code: 0, out: expect.stringContaining('9-inch monitor in place of') as string });
+    expect(JSON.parse(readFileSync(shoot, 'utf8'))).toMatchObject({ kit: { parts: { 'monitor-9': { basis: 'typical' } } }, builds: { camera: { pieces: { monitor: { of: 'monitor-9' } } } } });
+    expect((await command(['replace', shoot, 'monitor-9', 'monitor-18'])).err).toMatch(/Did you mean "monitor-1[37]"/);
+  });
+
   test('a part replaced leaves the old build beside the new', async () => {
     mkdirSync(join(folder, 'out'));
     const out = join(folder, 'out', 'next.shoot.json');
@@ -161,6 +183,6 @@ describe('import and replace', () => {
     expect(result.code).toBe(0);
     expect(result.out).toContain('What broke');
     expect(JSON.parse(readFileSync(out, 'utf8'))).toMatchObject({ glasses: { normal: { pieces: { lens: { of: 'taking-60' } } }, 'normal-before': { pieces: { lens: { of: 'taking-58' } } } } });
-    expect((await command(['replace', shoot, 'coax-500', 'tap-400'])).err).toContain('not used');
+    expect((await command(['replace', shoot, 'taking-60', 'taking-58'])).err).toContain('not used');
   });
 });

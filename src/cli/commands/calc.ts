@@ -1,7 +1,7 @@
 import { Command } from 'commander';
 import type { AnyCalculator } from '../../calc/calculator.ts';
 import { catalogue } from '../../calc/catalogue.generated.ts';
-import type { Fault } from '../../faults/Fault.ts';
+import type { Fault, Outcome } from '../../faults/Fault.ts';
 import { nearestName } from '../../faults/nearestName.ts';
 import { readJson } from '../../shoot/readJson.ts';
 import { aboutCalculator } from '../aboutCalculator.ts';
@@ -48,7 +48,7 @@ async function list(world: World): Promise<void> {
 
 /** One compact line of JSON for one case; a bad case gets its fault in place, and the others go on. */
 function answerLine(world: World, calculator: AnyCalculator, line: string): void {
-  const read = readJson(line, 'line');
+  const read = /^\s*\p{L}/u.test(line) ? notAnObject(calculator) : readJson(line, 'line');
   const outcome = read.ok ? calculator.answer(read.value) : read;
   if (outcome.ok) {
     world.out(`${JSON.stringify(outcome.value)}\n`);
@@ -57,6 +57,10 @@ function answerLine(world: World, calculator: AnyCalculator, line: string): void
   world.exitCode = EXIT.badInput;
   world.out(`${JSON.stringify({ error: errorOf(outcome.faults) })}\n`);
 }
+
+const notAnObject = ({ contract }: AnyCalculator): Outcome<never> => ({
+  ok: false, faults: [{ path: '', message: 'This is not JSON in braces.', cure: `As in setworthy calc ${contract.name} '${JSON.stringify(contract.examples[0]?.given ?? {})}'` }],
+});
 
 function errorOf(faults: readonly Fault[]): object {
   const [first, ...more] = faults.map(({ path, message, cure, column }) => ({

@@ -14,7 +14,7 @@ import type { World } from '../World.ts';
 export const summary = 'Says where every piece stands for each lens, and what moves between lenses';
 
 interface Options {
-  readonly setup: string;
+  readonly setup?: string;
   readonly glass?: string;
   readonly gltf?: string;
   readonly imperial?: boolean;
@@ -25,7 +25,7 @@ export function command(world: World): Command {
   return new Command('place')
     .description(summary)
     .argument('<file>', 'a *.shoot.json file')
-    .requiredOption('--setup <name>', 'which setup')
+    .option('--setup <name>', 'which setup, where there are several')
     .option('--glass <name>', 'only with this glass')
     .option('--gltf <file>', 'write the rig with the first of these glasses as binary glTF, for any viewer')
     .option('--imperial', 'inches')
@@ -66,7 +66,10 @@ function placementText(shoot: Shoot, ledger: Ledger, placements: readonly Placem
 function oneText(shoot: Shoot, ledger: Ledger, placement: Placement, before: Placement | undefined, paint: Paint, system: System): string {
   const { setup, glass, places, unplaced, settings, loops } = placement;
   const pieces = setupPieces(ledger, setup, glass);
-  const name = (ref: string) => pieces.get(ref)?.name ?? ref;
+  const camera = shoot.setups[setup]?.camera;
+  // A station stands by itself: its places run from its own root.
+  const stationOf = (ref: string) => (pieces.get(ref)?.build === camera ? '' : (shoot.builds[pieces.get(ref)?.build ?? '']?.name ?? ''));
+  const name = (ref: string) => [stationOf(ref), pieces.get(ref)?.name ?? ref].filter((word) => word !== '').join(': ');
   const widest = Math.max(0, ...[...places.keys()].map((ref) => name(ref).length));
   const mm = (value: number) => printAmount({ value: Math.round(value * 10) / 10, unit: 'mm' }, system);
   const rows = [...places].map(([ref, { t }]) => `  ${name(ref).padEnd(widest)}  ${t.map((value) => mm(value).padStart(10)).join('')}`);

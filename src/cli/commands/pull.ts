@@ -25,7 +25,7 @@ import { EXIT, type World } from '../World.ts';
 export const summary = 'Simulates a shot pulled many times over: how much of it is sharp, and what would help';
 
 interface Options {
-  readonly shot: string;
+  readonly shot?: string;
   readonly trials: number;
   readonly seed: number;
   readonly whatIf: number;
@@ -40,7 +40,7 @@ export function command(world: World): Command {
   return new Command('pull')
     .description(`${summary}. Bands and a ranking, never a promise about a take.`)
     .argument('<file>', 'a *.shoot.json file')
-    .requiredOption('--shot <name>', 'the shot')
+    .option('--shot <name>', 'which shot, where there are several')
     .option('--trials <count>', 'takes simulated', wholeFrom(1, 1_000_000), 1000)
     .option('--what-if <count>', 'takes for each other value that is tried; 0: none', wholeFrom(0, 1_000_000), 200)
     .option('--seed <number>', 'start of the random numbers: the same seed gives the same takes', wholeFrom(0, 4_294_967_295), 1)

@@ -22,7 +22,7 @@ import { EXIT, type World } from '../World.ts';
 export const summary = 'Prints the focus marks of a lens or focuser: distance, ring angle, angle of the hand wheel';
 
 interface Options {
-  readonly lens: string;
+  readonly lens?: string;
   readonly at?: readonly string[];
   readonly imperial?: boolean;
   readonly json?: boolean;
@@ -33,7 +33,7 @@ export function command(world: World): Command {
   return new Command('scale')
     .description(`${summary}. Distances run from the sensor plane.`)
     .argument('<file>', 'a *.shoot.json file')
-    .requiredOption('--lens <name>', 'the lens, block or focuser whose ring it is')
+    .option('--lens <name>', 'the lens, block or focuser whose ring it is, where there are several')
     .option('--at <distance...>', `only at these distances, as in --at "5'6\\"" "1.68 m" infinity`)
     .option('--imperial', 'feet and inches')
     .option('--json', 'the tables as JSON')

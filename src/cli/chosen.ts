@@ -33,7 +33,7 @@ function holding(among: Named, wanted: string): string[] {
 }
 
 const MOST_OFFERED = 6;
-const MOST_KNOWN = 12;
+const MOST_KNOWN = 30;
 
 function known(among: Named): string {
   const ids = Object.keys(among);

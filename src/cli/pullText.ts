@@ -102,6 +102,7 @@ function changes({ outcome }: PulledShot, { paint }: Look): string {
   if (outcome.changes.length === 0) return '';
   const telling = outcome.changes.filter(({ gain }) => Math.abs(gain) >= LEAST_TOLD);
   if (telling.length === 0) return 'No single change that was tried makes a difference.';
+  if (telling.every(({ gain }) => gain < 0)) return 'No single change that was tried helps.';
   const rows = telling.map(({ change, gain, standardError, shareSharp, longestSoftS }) => [
     change, percent(shareSharp), `${gain < 0 ? '−' : '+'}${printNumber(Math.abs(gain) * 100, 2)} ± ${printNumber(standardError * 100, 2)}`, `${printNumber(longestSoftS, 2)} s`,
   ]);

@@ -58,12 +58,19 @@ function issueFaults(issue: Issue, read: Read, prefix: readonly PropertyKey[]): 
 function unionFaults(issue: Issue & { code: 'invalid_union' }, read: Read, keys: readonly PropertyKey[]): Fault[] {
   const depth = (branch: readonly Issue[]) => Math.max(0, ...branch.map((one) => one.path.length));
   const wrongKind = (branch: readonly Issue[]) => branch.some((one) => one.path.length === 0 && one.code === 'invalid_type');
-  const branches = issue.errors.filter((branch) => !wrongKind(branch));
+  const isWord = (branch: readonly Issue[]) => branch.every((one) => one.path.length === 0 && one.code === 'invalid_value');
+  const branches = issue.errors.filter((branch) => !wrongKind(branch) && !isWord(branch));
   const meant = branches.toSorted((a, b) => depth(b) - depth(a) || a.length - b.length)[0];
   if (meant !== undefined) return meant.flatMap((one) => issueFaults(one, read, keys));
-  const kinds = new Set(issue.errors.flat().map((one) => (one.code === 'invalid_type' ? nounFor(one.expected) : 'another value')));
+  const kinds = new Set(issue.errors.flat().flatMap((one) => (one.code === 'invalid_type' ? [nounFor(one.expected)] : one.code === 'invalid_value' ? one.values.map(shown) : ['another value'])));
   const found = valueAt(read.root, keys);
-  return [{ path: pathOf(keys), message: `Found ${shown(found)}; it must be ${[...kinds].join(' or ')}.` }];
+  return [{ path: pathOf(keys), message: `Found ${shown(found)}; it must be ${[...kinds].join(' or ')}.`, ...plainNumberCure(found, kinds) }];
+}
+
+/** "2.8" or "2.4 kg" where a number was wanted. */
+function plainNumberCure(found: unknown, kinds: ReadonlySet<string>): { cure?: string } {
+  if (typeof found !== 'string' || !/\d/.test(found) || !kinds.has('a number')) return {};
+  return { cure: 'Write the number alone, without quotation marks, in the unit that the key ends with.' };
 }
 
 /** What is wrong with a size: of a number, of a text, of a list. */

@@ -115,6 +115,13 @@ describe('bad input is a message with exit code 2 and no stack trace', () => {
     expect(`${err}${out}`).not.toMatch(/\bat .*\.ts:\d+/);
   });
 
+  test('a figure in quotation marks, or with its unit, is asked for as a plain number', async () => {
+    const quoted = inFolder('quoted.shoot.json', readFileSync(tiny, 'utf8').replace(/"imageCircleMm": [\d.]+/, `"imageCircleMm": "43.3 mm"`));
+    expect((await command(['check', quoted])).err).toMatch(/imageCircleMm: Found "43.3 mm"; it must be a number or an object. Write the number alone/);
+    const feet = inFolder('feet.shoot.json', readFileSync(tiny, 'utf8').replace(/"distanceMm": [\d.]+\}\]/, `"distanceMm": "5'6"}]`));
+    expect((await command(['check', feet])).err).toMatch(/distanceMm: Found "5'6"; it must be .*"infinity"/);
+  });
+
   test('a command, an option, an argument that is not there', async () => {
     expect(await command(['chek'])).toMatchObject({ code: 2, err: expect.stringContaining('"check"') as string });
     expect(await command(['check', tiny, '--al'])).toMatchObject({ code: 2 });
@@ -164,6 +171,7 @@ describe('import and replace', () => {
     const { code, err, out } = await command(['import', inFolder('kit.csv', 'name,kind,massG\nRod,rod,95\nBent,rodd,95\n'), '--into', shoot]);
     expect(code).toBe(2);
     expect(err).toMatch(/row 3, column kind/);
+    expect(err).toContain('One row was left out');
     expect(out).toContain('1 part taken into');
     expect(JSON.parse(readFileSync(shoot, 'utf8'))).toMatchObject({ kit: { parts: { rod: { massG: 95 } } } });
   });

@@ -12,6 +12,7 @@ import { chosen } from '../chosen.ts';
 import { loadShoot, readWhole, textOf, writeWhole } from '../files.ts';
 import { Refusal, valueOrRefuse } from '../Refusal.ts';
 import { EXIT, type World } from '../World.ts';
+import { wrap } from '../wrap.ts';
 
 export const summary = 'Takes parts from a CSV table or a screen’s EDID, or what a phone page gave back, into a shoot';
 
@@ -64,6 +65,8 @@ function importTable(world: World, { table, text, into }: { table: string; text:
   for (const { row, column, message, cure } of faults) world.err(`${table}: row ${row}${column === undefined ? '' : `, column ${column}`}: ${message}${cure === undefined ? '' : ` ${cure}`}\n`);
   if (faults.length > 0) world.exitCode = EXIT.badInput;
   const ids = Object.keys(parts);
+  const leftOut = new Set(faults.filter(({ row }) => row > 1).map(({ row }) => row)).size;
+  if (leftOut > 0) world.err(`${leftOut === 1 ? 'One row was' : `${leftOut} rows were`} left out; mend and import ${leftOut === 1 ? 'it' : 'them'} again.\n`);
   if (ids.length === 0) return world.out('No part was taken in; nothing was written.\n');
   const { shoot: next } = valueOrRefuse(applyEdit(shoot, addParts(parts, `${ids.length} parts from a table`)), table);
   writeWhole(into, writeShoot(next));
@@ -75,6 +78,8 @@ function columnsText(facet: string): string {
   const facets = [...new Set(all.flatMap(({ path }) => (path.includes('/') ? (path.split('/', 1)[0] ?? []) : [])))];
   if (facet !== '') chosen(Object.fromEntries(facets.map((one) => [one, {}])), facet, 'group of columns');
   const columns = all.filter(({ path }) => facet === '' || path.startsWith(`${facet}/`) || !path.includes('/'));
+  const others = facets.filter((one) => one !== facet);
+  const hints = [`Other groups, as a part needs them: ${others.join(', ')}.`, 'Ports, points and modes do not fit in a table: name a class under "typical", or enter them in the file.'];
   const widest = Math.max(...columns.map(({ path }) => path.length));
-  return `${columns.map(({ path, holds, unit, says }) => `${path.padEnd(widest)}  ${[unit === '' ? holds : `${holds} in ${unit}`, says].filter((word) => word !== '').join('; ')}`).join('\n')}\n`;
+  return `${columns.map(({ path, holds, unit, says }) => `${path.padEnd(widest)}  ${[unit === '' ? holds : `${holds} in ${unit}`, says].filter((word) => word !== '').join('; ')}`).join('\n')}\n${facet === '' ? '' : `\n${hints.map((hint) => wrap(hint, 100)).join('\n')}\n`}`;
 }

@@ -3,7 +3,7 @@ import * as z from 'zod';
 import { id, mapOf, name, note } from './basics.ts';
 
 /** A place in an assembly: `piece/point` or `piece/port`; a cable to another build names it first: `build/piece/port`. */
-export const end = z.string().regex(/^[\p{L}\p{N}][\p{L}\p{N}-]*(\/[\p{L}\p{N}][\p{L}\p{N}-]*){1,2}$/u, 'it must be written piece/point, piece/port or build/piece/port');
+export const end = z.string().regex(/^[\p{L}\p{N}][\p{L}\p{N}-]*(\/[\p{L}\p{N}][\p{L}\p{N}-]*){1,2}$/u, 'it must be written piece/point, piece/port or build/piece/port; a viewer’s screen build/piece');
 
 /** A way a joint can move: one value, one for each lens, or found by the program. */
 export const setting = z.union([

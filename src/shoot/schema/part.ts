@@ -18,7 +18,7 @@ export const part = z.strictObject({
   name,
   kind: z.enum(KINDS),
   count: z.int().min(0).optional().meta({ description: 'how many there are; 1 where not stated' }),
-  typical: z.string().max(64).optional().meta({ description: 'the typical class its figures come from' }),
+  typical: z.string().max(64).optional().meta({ description: 'the typical class its figures come from; in a table it fills what the row leaves empty, plugs and sockets too' }),
   basis: basis.optional().meta({ description: 'where its bare figures come from; the sheet where not stated' }),
   note: note.optional(),
   massG: figure.positive('mass').optional(),

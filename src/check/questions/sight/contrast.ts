@@ -43,8 +43,8 @@ export const contrast = question({
       },
       steps: [
         { says: 'light the screen throws back', amount: { value: thrown, unit: 'cd/m²' } },
-        { says: 'white and black with it', amount: { value: white.value + thrown, unit: 'cd/m²' } },
-        { says: 'and', amount: { value: black.value + thrown, unit: 'cd/m²' } },
+        { says: 'white with that light on it', amount: { value: white.value + thrown, unit: 'cd/m²' } },
+        { says: 'black with that light on it', amount: { value: black.value + thrown, unit: 'cd/m²' } },
       ],
       mends: got >= wanted.value ? [] : [...hood(white.value, black.value, reflectance.value, wanted.value), ...brighter(asking, seen, light.value, wanted.value)],
     });

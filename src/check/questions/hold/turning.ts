@@ -64,7 +64,8 @@ function turnable(ledger: Ledger): JointSubject[] {
       for (const model of [...placement.model.tree, ...placement.model.loops]) {
         const { joint } = model;
         if (subjects.has(joint.path) || joint.a.piece.build !== build || joint.b.piece.build !== build) continue;
-        if (jointHold(model, placement).type.heldBy.zNmPerRad !== 'friction' || jointHold(model, placement).type.name === 'lens support') continue;
+        const { type } = jointHold(model, placement);
+        if (type.heldBy.zNmPerRad !== 'friction' || type.name === 'lens support') continue;
         if (freeSide(ledger, setup, glass, joint.path) === undefined) continue;
         subjects.set(joint.path, { build, joint: joint.path, at: `${joint.b.piece.name} on ${joint.a.piece.name}` });
       }

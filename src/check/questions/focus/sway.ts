@@ -31,8 +31,8 @@ export const sway = question({
     const spare = shorterSide(how, nearMm);
     const shot = shotName(asking, subject);
     return judgeRatio({
-      needs: { amount: { value: swayed.value, unit: 'mm' }, from: `sway either way ${origin(swayed)}` },
-      has: { amount: { value: spare, unit: 'mm' }, from: `depth ahead of the subject at ${printAmount({ value: nearMm / 1000, unit: 'm' })}, the shorter side` },
+      needs: { amount: { value: swayed.value, unit: 'mm' }, from: `sway either way ${origin(swayed)}`, word: 'sways' },
+      has: { amount: { value: spare, unit: 'mm' }, from: `depth ahead of the subject at ${printAmount({ value: nearMm / 1000, unit: 'm' })}, the shorter side`, word: 'depth' },
       says: { holds: `The sway of the camera stays within the depth of ${shot}.`, tight: `The sway of the camera nearly fills the depth of ${shot}.`, fails: `${shot} sways in and out of focus at its nearest.` },
       mends: swayed.value > 0.9 * spare ? mends(asking, subject, how, { nearMm, swayMm: swayed.value }) : [],
     });

@@ -16,8 +16,8 @@ export const kinds = question({
     const most = stated ?? asking.assume(assumed.batteryKinds).value;
     const names = packs.map(({ part }) => part.name);
     return judgeRatio({
-      needs: { amount: { value: packs.length, unit: 'count' }, from: names.join(', ') },
-      has: { amount: { value: most, unit: 'count' }, from: stated === undefined ? 'kinds that a small crew keeps apart (assumed)' : 'kinds wanted at most' },
+      needs: { amount: { value: packs.length, unit: 'count' }, from: names.join(', '), word: 'in use' },
+      has: { amount: { value: most, unit: 'count' }, from: stated === undefined ? 'kinds that a small crew keeps apart (assumed)' : 'kinds wanted at most', word: 'wished at most' },
       says: { holds: packs.length === 1 ? `One kind of battery serves the day: ${names[0] ?? ''}.` : `${packs.length} kinds of battery serve the day.`, fails: `${packs.length} kinds of battery are used in a day: ${names.join(', ')}.` },
       goodUpTo: 1,
     });

@@ -56,8 +56,8 @@ function judgeVolts(asking: Asking, line: WiredLine, offered: Offered): Judgemen
       holds: `${to} takes what ${from} gives.`,
       fails: least ? `Blocked: ${from} gives at most ${given}, ${to} needs ${taken} to start.` : `Blocked: ${from} gives up to ${given}, ${to} takes at most ${taken}.`,
     },
-    needs: { amount: { value: limit.value, unit: 'V' }, from: `${least ? 'least' : 'most'} that ${to} takes ${origin(limit)}` },
-    has: { amount: { value: volts, unit: 'V' }, from: offered.from },
+    needs: { amount: { value: limit.value, unit: 'V' }, from: `${least ? 'least' : 'most'} that ${to} takes ${origin(limit)}`, word: least ? 'needs' : 'bears' },
+    has: { amount: { value: volts, unit: 'V' }, from: offered.from, word: 'gets' },
     mends: wrong ? regulators(asking, line, volts) : [],
     notes,
   });

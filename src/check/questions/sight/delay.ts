@@ -27,8 +27,8 @@ export const delay = question({
     const limit = asking.assume(jobLimit(seen.job, 'DelayMs'));
     const rateHz = seen.leg?.picture?.frameRateHz ?? 25;
     return judgeRatio({
-      needs: { amount: { value: chain.value, unit: 'ms' }, from: `${printNumber((chain.value * rateHz) / 1000)} frames, ${printNumber(chain.low)} to ${printNumber(chain.high)} ms` },
-      has: { amount: { value: limit.value, unit: 'ms' }, from: `borne by the job "${seen.job}" (assumed ${printNumber(limit.low)} to ${printNumber(limit.high)})` },
+      needs: { amount: { value: chain.value, unit: 'ms' }, from: `${printNumber((chain.value * rateHz) / 1000)} frames, ${printNumber(chain.low)} to ${printNumber(chain.high)} ms`, word: 'comes after' },
+      has: { amount: { value: limit.value, unit: 'ms' }, from: `borne by the job "${seen.job}" (assumed ${printNumber(limit.low)} to ${printNumber(limit.high)})`, word: 'allowed' },
       says: {
         holds: `${seen.name} sees the picture on ${seen.screen.name} soon enough to ${JOB_VERB[seen.job]}.`,
         tight: `${seen.name} sees the picture on ${seen.screen.name} only just soon enough to ${JOB_VERB[seen.job]}.`,

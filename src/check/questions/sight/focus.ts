@@ -28,8 +28,8 @@ export const focus = question({
     const limit = asking.assume(jobLimit(seen.job, 'BlurRatio'));
     const has = sharp.value * limit.value;
     return judgeRatio({
-      needs: { amount: { value: found.blurMm, unit: 'mm' }, from: `smallest blur ${seen.name} sees${found.zoom === 1 ? '' : `, punched in ${printNumber(found.zoom)}×`}; limited by the ${found.limitedBy}` },
-      has: { amount: { value: has, unit: 'mm' }, from: `${printNumber(limit.value)} × the circle of ${printAmount({ value: sharp.value, unit: 'mm' })} (${sharp.says}), for ${seen.job}` },
+      needs: { amount: { value: found.blurMm, unit: 'mm' }, from: `smallest blur ${seen.name} sees${found.zoom === 1 ? '' : `, punched in ${printNumber(found.zoom)}×`}; limited by the ${found.limitedBy}`, word: 'sees blur from' },
+      has: { amount: { value: has, unit: 'mm' }, from: `${printNumber(limit.value)} × the circle of ${printAmount({ value: sharp.value, unit: 'mm' })} (${sharp.says}), for ${seen.job}`, word: 'must see' },
       says: {
         holds: `${seen.name} can judge focus on ${seen.screen.name}.`,
         tight: `${seen.name} can only just judge focus on ${seen.screen.name}.`,

@@ -30,8 +30,8 @@ export const sound = question({
     const limits = apart >= 0 ? LIP_SYNC_MS.soundEarly : LIP_SYNC_MS.soundLate;
     const early = apart >= 0;
     return judgeRatio({
-      needs: { amount: { value: Math.abs(apart), unit: 'ms' }, from: `picture ${printNumber(chain.value)} ms, sound ${printNumber(heard.value)} ms ${origin(heard)}` },
-      has: { amount: { value: limits.accepted, unit: 'ms' }, from: `${early ? 'early' : 'late'} sound that is accepted; noticed from ${limits.noticed} ms` },
+      needs: { amount: { value: Math.abs(apart), unit: 'ms' }, from: `picture ${printNumber(chain.value)} ms, sound ${printNumber(heard.value)} ms ${origin(heard)}`, word: 'apart by' },
+      has: { amount: { value: limits.accepted, unit: 'ms' }, from: `${early ? 'early' : 'late'} sound that is accepted; noticed from ${limits.noticed} ms`, word: 'accepted' },
       says: {
         holds: `${seen.name} hears and sees together on ${seen.screen.name}.`,
         tight: `${seen.name} notices that the sound is ${early ? 'ahead of' : 'behind'} the picture on ${seen.screen.name}.`,

@@ -54,8 +54,8 @@ function one(asking: Asking, seen: Seen, { wanted, set, offered }: { wanted: num
   const says = set === 1 ? `${screen.name} shows a squeezed picture` : `${screen.name} is set to ${printNumber(set)}×, the glass squeezes ${printNumber(wanted)}×`;
   const offers = offBy(wanted, nearest) <= seenStretch.value ? '' : `; it offers nothing nearer than ${printNumber(nearest)}×`;
   return judgeRatio({
-    needs: { amount: { value: offBy(wanted, set), unit: 'share' }, from: `stretch left: ${printNumber(wanted)}× of the glass against ${printNumber(set)}× on the screen` },
-    has: { amount: { value: seenStretch.value, unit: 'share' }, from: 'stretch that is seen in a face (assumed)' },
+    needs: { amount: { value: offBy(wanted, set), unit: 'share' }, from: `stretch left: ${printNumber(wanted)}× of the glass against ${printNumber(set)}× on the screen`, word: 'off by' },
+    has: { amount: { value: seenStretch.value, unit: 'share' }, from: 'stretch that is seen in a face (assumed)', word: 'seen from' },
     says: { holds: `${screen.name} shows the picture de-squeezed.`, tight: `${screen.name} is nearly right: ${printNumber(set)}× for ${printNumber(wanted)}×.`, fails: `${says}${offers}.` },
     mends: nearest === set ? [] : [setTo(seen, nearest, offBy(wanted, nearest) / seenStretch.value)],
   });

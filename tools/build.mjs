@@ -10,7 +10,8 @@ rmSync('dist', { recursive: true, force: true });
 
 // Names are left as they are: a fault's trace stays readable, and nothing need give each function its name back while it runs.
 const shared = { bundle: true, format: 'esm', target: 'node20', minifyWhitespace: true, minifySyntax: true, legalComments: 'none', logLevel: 'warning', charset: 'utf8' };
-const require = "import { createRequire } from 'node:module'; const require = createRequire(import.meta.url);";
+// Under a name of its own: a package in a chunk may import createRequire itself.
+const require = "import { createRequire as makeRequire } from 'node:module'; const require = makeRequire(import.meta.url);";
 await build({
   ...shared, platform: 'node', mainFields: ['module', 'main'], splitting: true, outdir: 'dist', entryPoints: { cli: 'src/cli/main.ts' }, chunkNames: 'chunks/[name]-[hash]',
   banner: { js: `#!/usr/bin/env node\n${require}` },

@@ -9,5 +9,4 @@ export const hold = assumptions('hold', {
   shoeSlipNm: { value: 0.5, low: 0.2, high: 1.2, unit: 'N·m', says: 'moment at which a foot turns in an accessory shoe', source: 'estimate' },
   seatPlayMm: { value: 0.003, low: 0, high: 0.02, unit: 'mm', says: 'sideways play of a lens in its mount, where none is stated', source: 'estimate: none in a clamped mount, some hundredths in a worn bayonet' },
   wobbleHz: { value: 8, low: 6, high: 12, unit: 'Hz', says: 'frequency above which steps, hands and switches no longer set a rig swinging', source: 'estimate: walking shakes at 2 Hz and its multiples, hands tremble at 8 to 12 Hz' },
-  windAreaShare: { value: 0.8, low: 0.5, high: 1, unit: 'share', says: 'share of the box around the camera that stands in the wind', source: 'estimate' },
 });

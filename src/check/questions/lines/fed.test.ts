@@ -1,6 +1,7 @@
 import { expect, test } from 'vitest';
 import { askAll, askOne } from '../../../../test/ask.ts';
 import { coax, receiver, screen, sdi, transmitter, wiredShoot } from '../../../../test/wiredShoot.ts';
+import { tinyShoot } from '../../../../test/tinyShoot.ts';
 import { fed } from './fed.ts';
 
 const MODES = { fast: { name: 'fast', delayMs: 2 }, slow: { name: 'slow', delayMs: 90 } };
@@ -20,4 +21,12 @@ test('one cause, one finding: with the transmitter unplugged only the transmitte
 test('a receiver left in another mode, with its cure', () => {
   const answer = askOne(fed, scene({ net: 'a', mode: 'fast' }, { net: 'a', mode: 'slow' }), 'camera/rx');
   expect(answer).toMatchObject({ verdict: 'fails', says: 'Receiver is set to another mode than Transmitter.', mends: [{ says: 'set Receiver to fast' }] });
+});
+
+test('a screen that no picture can be plugged into is told, not passed over', () => {
+  const blind = tinyShoot((draft) => {
+    delete draft.kit.parts['monitor-5'].ports['sdi-in'];
+    delete draft.builds.camera.lines.picture;
+  });
+  expect(askAll(fed, blind).map(({ verdict, says }) => [verdict, says])).toContainEqual(['fails', '5-inch monitor has no input for a picture.']);
 });

@@ -1,6 +1,6 @@
 import { type Leg, legsOf } from '../../../assembly/lines/picture.ts';
 import { videoTrace } from '../../../assembly/lines/videoTrace.ts';
-import type { SetupPiece } from '../../../assembly/setupPieces.ts';
+import { type SetupPiece, setupPieces } from '../../../assembly/setupPieces.ts';
 import type { Mend } from '../../answer.ts';
 import { judgeYes } from '../../judge.ts';
 import { setOn } from '../../quantities/lineEdits.ts';
@@ -16,11 +16,19 @@ export const fed = question({
     'Followed back from each device to the camera, through cables, loop-outs and over the air: is anything plugged in, is the receiver on a net with a transmitter, in its band and its mode, ' +
     'does the way end at a camera and not in a circle. Only the device where the picture is lost is named; what hangs behind it is not asked again.',
   sources: ['common practice'],
-  subjects: (ledger) => eachPieceOf(ledger, ({ setup, glass }) => [...videoTrace(ledger, setup, glass).into.values()].map(({ piece }) => piece)),
+  subjects: (ledger) =>
+    eachPieceOf(ledger, ({ setup, glass }) => {
+      const { into } = videoTrace(ledger, setup, glass);
+      return [...[...into.values()].map(({ piece }) => piece), ...screensWithoutInput(setupPieces(ledger, setup, glass), into)];
+    }),
   ask: (asking, subject) => {
     const { setup, glass } = withGlass(asking.ledger, subject);
-    const leg = videoTrace(asking.ledger, setup, glass).into.get(subject.piece);
-    if (leg === undefined) return null;
+    const { into } = videoTrace(asking.ledger, setup, glass);
+    const leg = into.get(subject.piece);
+    if (leg === undefined) {
+      const [blind] = screensWithoutInput(setupPieces(asking.ledger, setup, glass), into).filter(({ ref }) => ref === subject.piece);
+      return blind === undefined ? null : judgeYes({ yes: false, says: { holds: '', fails: `${blind.name} has no input for a picture.` } });
+    }
     const { dark, picture, piece } = leg;
     if (picture !== undefined) {
       return judgeYes({ yes: true, says: { holds: `${piece.name} gets a picture: ${pictureName(picture)}.`, fails: '' }, steps: [{ says: wayOf(leg) }] });
@@ -29,6 +37,10 @@ export const fed = question({
     return judgeYes({ yes: false, says: { holds: '', fails: darkSentence(dark) }, mends: mends(leg) });
   },
 });
+
+/** Screens that no picture can be plugged into; the camera's own show its picture without a line. */
+const screensWithoutInput = (pieces: ReadonlyMap<string, SetupPiece>, into: ReadonlyMap<string, Leg>): SetupPiece[] =>
+  [...pieces.values()].filter(({ ref, part }) => !into.has(ref) && part.has('screen') && !part.has('body'));
 
 /** "A body → Picture transmitter → over the air → Receiver A"; the middle of a very long way is only counted. */
 function wayOf(leg: Leg): string {

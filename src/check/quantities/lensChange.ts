@@ -1,0 +1,115 @@
+import { opticalPath } from '../../assembly/opticalPath.ts';
+import { placeSetup } from '../../assembly/placing/placeSetup.ts';
+import type { JointEnd, RigJoint } from '../../assembly/placing/rigJoints.ts';
+import { rigJoints } from '../../assembly/placing/rigJoints.ts';
+import { setupPieces } from '../../assembly/setupPieces.ts';
+import { swap } from '../../standards/assumptions/swap.ts';
+import { unitOfKey } from '../../units/unitOfKey.ts';
+import type { Amount } from '../../units/print.ts';
+import type { Asking } from '../Asking.ts';
+import { settingWords } from '../settingWords.ts';
+import type { SetupGlass } from '../subjects.ts';
+
+/** One thing to do at a change, with the time it takes by the model of `standards/assumptions/swap`. */
+export interface ChangeStep {
+  readonly kind: 'off' | 'on' | 'open' | 'close' | 'move' | 'roll' | 'calibrate' | 'build';
+  readonly says: string;
+  /** By how much, where something moves. */
+  readonly amount?: Amount;
+  readonly tool?: string;
+  readonly minutes: number;
+}
+
+export interface LensChange {
+  readonly steps: readonly ChangeStep[];
+  readonly minutes: number;
+}
+
+/** What is to be done to go from one setup and glass to another. */
+export function lensChange(asking: Asking, from: SetupGlass, to: SetupGlass): LensChange {
+  return asking.ledger.cell(`lens change|${from.setup}|${from.glass}|${to.setup}|${to.glass}`, () => {
+    const steps = from.setup === to.setup && from.glass === to.glass ? [] : [...buildSteps(asking, from, to), ...glassSteps(asking, from, to), ...settingSteps(asking, from, to), ...afterwards(asking, from, to)];
+    return { steps, minutes: steps.reduce((sum, { minutes }) => sum + minutes, 0) };
+  });
+}
+
+const cameraOf = ({ ledger }: Asking, { setup }: SetupGlass) => ledger.at(`setups/${setup}/camera`) as string;
+
+function buildSteps(asking: Asking, from: SetupGlass, to: SetupGlass): ChangeStep[] {
+  const [one, other] = [cameraOf(asking, from), cameraOf(asking, to)];
+  if (one === other) return [];
+  const name = (asking.ledger.at(`builds/${other}/name`) as string | undefined) ?? other;
+  const body = (subject: SetupGlass) => opticalPath(asking.ledger, subject.setup, subject.glass).body?.part.id;
+  return body(from) === body(to)
+    ? [{ kind: 'build', says: `change over to ${name}`, minutes: asking.assume(swap.buildMin).value }]
+    : [{ kind: 'build', says: `go over to ${name}, which stands ready`, minutes: asking.assume(swap.standbyMin).value }];
+}
+
+interface Held {
+  readonly of: string;
+  readonly name: string;
+}
+
+/** Pieces of the glass, by their id; the same part under the same id stays in the hand. */
+function glassOf(asking: Asking, { setup, glass }: SetupGlass): Map<string, Held> {
+  return new Map([...setupPieces(asking.ledger, setup, glass).values()].filter(({ fromGlass }) => fromGlass).map((piece) => [piece.ref, { of: piece.part.id, name: piece.name }]));
+}
+
+function glassSteps(asking: Asking, from: SetupGlass, to: SetupGlass): ChangeStep[] {
+  if (cameraOf(asking, from) !== cameraOf(asking, to) && from.glass === to.glass) return [];
+  const [before, after] = [glassOf(asking, from), glassOf(asking, to)];
+  const stays = (ref: string): boolean => before.get(ref)?.of !== undefined && before.get(ref)?.of === after.get(ref)?.of;
+  const each = asking.assume(swap.offMin).value;
+  const off = [...before].filter(([ref]) => !stays(ref)).map(([, { name }]): ChangeStep => ({ kind: 'off', says: `take off ${name}`, minutes: each }));
+  const on = [...after].filter(([ref]) => !stays(ref)).map(([, { name }]): ChangeStep => ({ kind: 'on', says: `put on ${name}`, minutes: each }));
+  const [opened, closed] = [jointsTouched(asking, from, to, before, stays), jointsTouched(asking, to, from, after, stays)];
+  return [...opened.map((joint) => jointStep(asking, joint, 'open')), ...off, ...on, ...closed.map((joint) => jointStep(asking, joint, 'close'))];
+}
+
+/** Joints of a glass that the other glass does not have between the same two pieces at the same points. */
+function jointsTouched(asking: Asking, { setup, glass }: SetupGlass, other: SetupGlass, own: ReadonlyMap<string, Held>, stays: (ref: string) => boolean): RigJoint[] {
+  const kept = new Set(rigJoints(asking.ledger, other.setup, other.glass).joints.map(endsOf));
+  const there = (ref: string) => !own.has(ref) || stays(ref);
+  return rigJoints(asking.ledger, setup, glass).joints.filter((joint) => !joint.mesh && (own.has(joint.a.ref) || own.has(joint.b.ref)) && !(kept.has(endsOf(joint)) && there(joint.a.ref) && there(joint.b.ref)));
+}
+
+const endsOf = ({ a, b }: RigJoint): string => `${a.ref}/${a.pointId}|${b.ref}/${b.pointId}`;
+
+/** The key that a joint wants: as its points say, else a hand. */
+export function toolOf(...ends: readonly JointEnd[]): string {
+  return ends.map(({ point }) => point.tool).find((tool) => tool !== undefined && tool !== 'hand') ?? 'hand';
+}
+
+function jointStep(asking: Asking, { a, b }: RigJoint, kind: 'open' | 'close'): ChangeStep {
+  const tool = toolOf(a, b);
+  return { kind, says: kind === 'open' ? `open ${b.piece.name} from ${a.piece.name}` : `fix ${b.piece.name} to ${a.piece.name}`, tool, minutes: asking.assume(tool === 'hand' ? swap.handMin : swap.keyMin).value };
+}
+
+/** Clamps, plates and arms of the build that stand elsewhere with the other glass. */
+function settingSteps(asking: Asking, from: SetupGlass, to: SetupGlass): ChangeStep[] {
+  if (cameraOf(asking, from) !== cameraOf(asking, to)) return [];
+  const [before, after] = [from, to].map(({ setup, glass }) => placeSetup(asking.ledger, setup, glass).settings);
+  const [leastMm, leastDeg] = [asking.assume(swap.movedMm).value, asking.assume(swap.movedDeg).value];
+  // One clamp that is undone once may be slid and turned.
+  const undone = new Set<string>();
+  return (after ?? []).flatMap((setting): ChangeStep[] => {
+    const was = before?.find(({ joint, key }) => key === setting.key && (joint.path === setting.joint.path || endsOf(joint) === endsOf(setting.joint)));
+    if (was === undefined || Math.abs(setting.value - was.value) < (setting.key.endsWith('Deg') ? leastDeg : leastMm)) return [];
+    const says = settingWords(setting);
+    const again = undone.has(setting.joint.b.ref);
+    // A support on two rods is slid on both at once.
+    if (undone.has(says)) return [];
+    undone.add(setting.joint.b.ref).add(says);
+    return [{ kind: 'move', says, amount: { value: setting.value - was.value, unit: unitOfKey(setting.key) }, tool: toolOf(setting.joint.a, setting.joint.b), minutes: again ? 0 : asking.assume(swap.settingMin).value }];
+  });
+}
+
+/** What a new lens always asks: its axis upright, its motor calibrated. */
+function afterwards(asking: Asking, from: SetupGlass, to: SetupGlass): ChangeStep[] {
+  if (from.glass === to.glass) return [];
+  const { block } = opticalPath(asking.ledger, to.setup, to.glass);
+  const motor = [...setupPieces(asking.ledger, to.setup, to.glass).values()].find((piece) => piece.part.has('motor'));
+  const roll = block === undefined ? [] : [{ kind: 'roll' as const, says: `set the squeeze axis of ${block.name} upright`, minutes: asking.assume(swap.rollMin).value }];
+  const calibrate = motor === undefined ? [] : [{ kind: 'calibrate' as const, says: `calibrate ${motor.name}, fingers clear`, minutes: asking.assume(swap.calibrateMin).value }];
+  return [...roll, ...calibrate];
+}

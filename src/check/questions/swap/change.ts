@@ -1,0 +1,38 @@
+import { swap } from '../../../standards/assumptions/swap.ts';
+import { printAmount } from '../../../units/print.ts';
+import { judgeRatio } from '../../judge.ts';
+import { nameAt } from '../../nameAt.ts';
+import { changeWords } from '../../quantities/changeWords.ts';
+import { lensChange } from '../../quantities/lensChange.ts';
+import { question } from '../../question.ts';
+import { eachSetup, glassesOf } from '../../subjects.ts';
+
+export const change = question<{ readonly setup: string }>({
+  id: 'swap.change',
+  asks: 'Does a lens change go quickly enough?',
+  kind: 'immediate',
+  explains:
+    'For every two glasses of the set: which joints open and close, which pieces come off and go on (the same part under the same name stays in the hand), which clamps, plates and supports stand elsewhere and by how much, whether a squeeze axis has to be set upright, and the calibration of the motor. The time is a plain sum of so much for each; the minutes are estimates that one timed change of your own replaces. ' +
+    'The longest change of the set is held against the time after which the set waits.',
+  sources: ['time model: estimate, common practice', 'a remote motor is calibrated on every lens swap: common practice'],
+  subjects: (ledger) => eachSetup(ledger).filter(({ setup }) => glassesOf(ledger, setup).length > 1),
+  ask: (asking, { setup }) => {
+    const glasses = glassesOf(asking.ledger, setup);
+    const all = glasses.flatMap((from) => glasses.filter((to) => to !== from).map((to) => ({ from, to, ...lensChange(asking, { setup, glass: from }, { setup, glass: to }) })));
+    const [first] = all;
+    if (first === undefined) return null;
+    const worst = all.reduce((most, one) => (one.minutes > most.minutes ? one : most), first);
+    const best = all.reduce((least, one) => (one.minutes < least.minutes ? one : least), first);
+    const allowed = asking.assume(swap.allowedMin);
+    const name = (glass: string) => nameAt(asking.ledger, 'glasses', glass);
+    const pair = `${name(worst.from)} → ${name(worst.to)}`;
+    const moved = worst.steps.filter(({ kind }) => kind === 'move').length;
+    return judgeRatio({
+      needs: { amount: { value: worst.minutes, unit: 'min' }, from: `${pair}: ${worst.steps.length} steps, ${moved} of them moves (estimate, half to twice)`, word: 'takes' },
+      has: { amount: { value: allowed.value, unit: 'min' }, from: 'before the set waits (assumed ± 3.5)', word: 'allowed' },
+      says: { holds: `Every lens change goes quickly; ${pair} takes longest.`, tight: `${pair} takes as long as the set will wait.`, fails: `${pair} holds the set up.` },
+      steps: [...worst.steps.map(changeWords), { says: `the quickest, ${name(best.from)} → ${name(best.to)}: ${printAmount({ value: best.minutes, unit: 'min' })}` }],
+      notes: ['Fingers, hair and cables clear when the motor calibrates. Two hands on front glass, and a tether above people.'],
+    });
+  },
+});

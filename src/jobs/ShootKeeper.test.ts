@@ -84,3 +84,10 @@ describe('studied answers', () => {
     expect(adopt()).toBe(false);
   });
 });
+
+test('an edit that changes nothing leaves nothing to undo', () => {
+  const keeper = opened(tinyShoot());
+  const same = { says: 'the same again', patches: [{ op: 'replace', path: 'title', value: keeper.shoot.title }] } as const;
+  expect(keeper.edit(same)).toMatchObject({ ok: true, value: { history: {} } });
+  expect(keeper.undo().ok).toBe(false);
+});

@@ -96,6 +96,8 @@ export class ShootKeeper {
   edit(edit: Edit, drag?: string): Result<Change> {
     const edited = applyEdit(this.shoot, edit);
     if (!edited.ok) return edited;
+    // An edit that changes nothing would be an undo that does nothing.
+    if (edited.value.shoot === this.shoot) return { ok: true, value: this.#moveTo(this.shoot) };
     const last = this.#done.at(-1);
     if (drag !== undefined && last?.drag === drag && this.#undone.length === 0) {
       this.#done.pop();

@@ -1,20 +1,12 @@
-import type { Mode } from '../../../calc/mechanics/network/modes.ts';
-import type { JointHold } from '../../../assembly/hold/jointHold.ts';
 import { rigNetwork } from '../../../assembly/hold/rigNetwork.ts';
 import { hold } from '../../../standards/assumptions/hold.ts';
 import { printNumber } from '../../../units/print.ts';
 import type { Step } from '../../answer.ts';
 import { cannotJudge, judgeRatio } from '../../judge.ts';
 import { cautionsFor } from '../../quantities/estimateNote.ts';
+import { ownSwings } from '../../quantities/ownSwings.ts';
 import { question } from '../../question.ts';
 import { eachGlass } from '../../subjects.ts';
-
-/** Enough to pass over the six ways in which the whole rig moves on what holds it. */
-const MODES = 10;
-
-type Share = { readonly spring: JointHold | 'ground' | undefined; readonly share: number };
-
-const groundShare = (shares: readonly Share[]): number => shares.filter(({ spring }) => spring === 'ground').reduce((sum, one) => sum + one.share, 0);
 
 export const wobble = question({
   id: 'hold.wobble',
@@ -28,19 +20,17 @@ export const wobble = question({
   ask: (asking, { setup, glass }) => {
     const rig = rigNetwork(asking.ledger, setup, glass);
     if (rig === undefined) return null;
-    const { network, springs, stands, unweighed } = rig;
+    const { network, stands, unweighed } = rig;
     const loose = network.freeMotions[0];
     if (loose !== undefined) return cannotJudge('Some pieces are held by nothing and move freely.');
-    const sharesOf = ({ springShares }: Mode) => springShares.map((ways, at) => ({ spring: springs[at], share: ways.reduce((sum, one) => sum + one, 0) })).toSorted((a, b) => b.share - a.share);
-    // A person or a head that gives under the whole rig is no weakness of the rig: that swing is passed over.
-    const mode = network.modes(MODES).find((one) => groundShare(sharesOf(one)) < 0.5);
-    if (mode === undefined) return cannotJudge('Nothing in the rig itself swings: only what holds it gives.');
-    const shares = sharesOf(mode);
-    const ruling = shares.find(({ spring }) => spring !== undefined && spring !== 'ground')?.spring;
+    const swing = ownSwings(asking.ledger, { setup, glass })[0];
+    if (swing === undefined) return cannotJudge('Nothing in the rig itself swings: only what holds it gives.');
+    const { mode, shares } = swing;
+    const ruling = shares.find(({ spring }) => spring !== 'ground')?.spring;
     const wanted = asking.assume(hold.wobbleHz);
     const where = ruling === undefined || ruling === 'ground' ? stands.says : `${ruling.joint.b.piece.name} on ${ruling.joint.a.piece.name}`;
     const steps = shares.slice(0, 3).map(({ spring, share }): Step => ({
-      says: `share of the swing in ${spring === undefined || spring === 'ground' ? `what holds the rig, ${stands.says}` : `${spring.joint.b.piece.name} on ${spring.joint.a.piece.name}, ${spring.type.name}`}`,
+      says: `share of the swing in ${spring === 'ground' ? `what holds the rig, ${stands.says}` : `${spring.joint.b.piece.name} on ${spring.joint.a.piece.name}, ${spring.type.name}`}`,
       amount: { value: share, unit: 'share' },
     }));
     return judgeRatio({

@@ -1,0 +1,31 @@
+import type { JointHold } from '../../assembly/hold/jointHold.ts';
+import { type RigNetwork, rigNetwork } from '../../assembly/hold/rigNetwork.ts';
+import type { Mode } from '../../calc/mechanics/network/modes.ts';
+import type { Ledger } from '../../shoot/ledger/Ledger.ts';
+import type { SetupGlass } from '../subjects.ts';
+
+/** Enough to pass over the six ways in which the whole rig moves on what holds it. */
+const MODES = 10;
+
+/** A way in which a rig swings by itself, and how much of the swing's energy each of its joints holds, the most first. */
+export interface OwnSwing {
+  readonly mode: Mode;
+  readonly shares: readonly { readonly spring: JointHold | 'ground'; readonly share: number }[];
+}
+
+/**
+ * The lowest swings of the rig itself, slowest first. A person or a head that gives under the whole of it is no weakness of the rig: a
+ * swing with half its energy or more there is passed over. Empty where nothing is placed or some pieces move freely.
+ */
+export function ownSwings(ledger: Ledger, { setup, glass }: SetupGlass): readonly OwnSwing[] {
+  return ledger.cell(`own swings|${setup}|${glass}`, () => {
+    const rig = rigNetwork(ledger, setup, glass);
+    if (rig === undefined || rig.network.freeMotions.length > 0) return [];
+    return rig.network.modes(MODES).map((mode) => ({ mode, shares: sharesOf(rig, mode) })).filter(({ shares }) => groundShare(shares) < 0.5);
+  });
+}
+
+const sharesOf = ({ springs }: RigNetwork, { springShares }: Mode): OwnSwing['shares'] =>
+  springs.map((spring, at) => ({ spring, share: springShares[at]?.reduce((sum, one) => sum + one, 0) ?? 0 })).toSorted((a, b) => b.share - a.share);
+
+const groundShare = (shares: OwnSwing['shares']): number => shares.filter(({ spring }) => spring === 'ground').reduce((sum, one) => sum + one.share, 0);

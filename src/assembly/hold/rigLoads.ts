@@ -1,5 +1,5 @@
-import { weightN } from '../../calc/mechanics/gravity.ts';
 import type { NetworkLoad } from '../../calc/mechanics/network/model.ts';
+import { weightN } from '../../calc/mechanics/gravity.ts';
 import { type Vector, scale } from '../placing/Transform.ts';
 import type { RigNetwork } from './rigNetwork.ts';
 
@@ -9,7 +9,7 @@ export const ATTITUDES = {
 } as const satisfies Readonly<Record<string, Vector>>;
 export type Attitude = keyof typeof ATTITUDES;
 
-/** The weight of every body of a rig, N, in one attitude; `times` for jolts. */
-export function weightLoads({ model }: Pick<RigNetwork, 'model'>, attitude: Attitude, times = 1): NetworkLoad[] {
-  return model.bodies.flatMap(({ name, massG = 0, fixed }) => (fixed === true || massG === 0 ? [] : [{ body: name, forceN: scale(ATTITUDES[attitude], times * weightN(massG)) }]));
+/** The weight of every body of a rig, N, pulling one way in the frame of the build. */
+export function weightLoads({ model }: Pick<RigNetwork, 'model'>, way: Vector): NetworkLoad[] {
+  return model.bodies.flatMap(({ name, massG = 0, fixed }) => (fixed === true || massG === 0 ? [] : [{ body: name, forceN: scale(way, weightN(massG)) }]));
 }

@@ -5,17 +5,17 @@ import type { JointEnd } from '../../assembly/placing/rigJoints.ts';
 import type { Figure } from '../../shoot/ledger/figures.ts';
 import { hold } from '../../standards/assumptions/hold.ts';
 import { mechanics } from '../../standards/assumptions/mechanics.ts';
-import { thread } from '../../standards/threads.ts';
 import { printNumber } from '../../units/print.ts';
 import type { Asking } from '../Asking.ts';
 import { origin } from '../origin.ts';
 import type { Bounded } from './Bounded.ts';
+import { jointScrew } from './jointScrew.ts';
 
 /** The moment at which friction of a joint lets go, N·m. */
 export interface JointSlip extends Bounded {
   readonly says: string;
   /** The torque its screw has, and the moment it would hold with another. `undefined` where it was entered whole. */
-  readonly screw: { readonly torqueNm: number; readonly slipAt: (torqueNm: number) => number; readonly byKnob: boolean; readonly diameterMm: number } | undefined;
+  readonly screw: { readonly torqueNm: number; readonly slipAt: (torqueNm: number) => number; readonly byKnob: boolean; readonly mostNm: number; readonly diameterMm: number } | undefined;
 }
 
 /** `undefined` where shape keeps the joint from turning. */
@@ -41,29 +41,15 @@ function roundOf(ends: readonly JointEnd[], otherwise: number): number {
   return written ?? otherwise;
 }
 
-function bySize(asking: Asking, { a, b, torqueNm }: JointHold['joint']): JointSlip {
-  const male = a.point.sex === 'male' ? a : b;
-  const size = [a, b].flatMap(({ point }) => (point.class === undefined ? [] : (thread(point.class) ?? [])))[0] ?? thread('1/4-20');
-  const diameterMm = size?.diameterMm ?? 6.35;
-  const byKnob = male.point.tool === 'hand';
-  const own = torqueNm === undefined ? usualTorque(asking, diameterMm, byKnob) : { value: torqueNm, low: torqueNm * 0.8, high: torqueNm * 1.2 };
-  const contact = a.point.contactMm ?? b.point.contactMm;
-  const inner = contact?.[0] ?? asking.assume(mechanics.contactInnerMm).value;
-  const outer = contact?.[1] ?? asking.assume(mechanics.contactOuterMm).value;
+function bySize(asking: Asking, joint: JointHold['joint']): JointSlip {
+  const { torque, thread: { diameterMm }, byKnob, innerMm, outerMm, mostNm, says } = jointScrew(asking, joint);
   const [nut, friction] = [asking.assume(mechanics.nutFactor), asking.assume(mechanics.faceFriction)];
-  const slip = (torque: number, nutFactor: number, mu: number) => screwJoint({ torqueNm: torque, diameterMm, nutFactor, friction: mu, innerRadiusMm: Math.min(inner, 0.95 * outer), outerRadiusMm: outer }).slipNm;
+  const slip = (torqueNm: number, nutFactor: number, mu: number) => screwJoint({ torqueNm, diameterMm, nutFactor, friction: mu, innerRadiusMm: innerMm, outerRadiusMm: outerMm }).slipNm;
   return {
-    value: slip(own.value, nut.value, friction.value), low: slip(own.low, nut.high, friction.low), high: slip(own.high, nut.low, friction.high),
-    says: `${printNumber(own.value)} N·m on a ${size?.name ?? '1/4-20'} ${byKnob ? 'by its knob ' : ''}(${torqueNm === undefined ? 'assumed' : 'entered'}), friction ${printNumber(friction.value)} on a ring of ${printNumber(inner)} to ${printNumber(outer)} mm`,
-    screw: { torqueNm: own.value, slipAt: (torque) => slip(torque, nut.value, friction.value), byKnob, diameterMm },
+    value: slip(torque.value, nut.value, friction.value), low: slip(torque.low, nut.high, friction.low), high: slip(torque.high, nut.low, friction.high),
+    says: `${says}, friction ${printNumber(friction.value)} on a ring of ${printNumber(innerMm)} to ${printNumber(outerMm)} mm`,
+    screw: { torqueNm: torque.value, slipAt: (torqueNm) => slip(torqueNm, nut.value, friction.value), byKnob, mostNm, diameterMm },
   };
-}
-
-/** What a screw of this size is tightened with, by key or by its knob. */
-function usualTorque(asking: Asking, diameterMm: number, byKnob: boolean): Bounded {
-  const usual = asking.assume(diameterMm > 8 ? mechanics.largeScrewNm : mechanics.smallScrewNm);
-  const share = byKnob ? asking.assume(hold.knobShare).value : 1;
-  return { value: usual.value * share, low: usual.low * share, high: usual.high * share };
 }
 
 function byClamp(asking: Asking, { torqueNm, a, b }: JointHold['joint'], { diameter, torque, roundMm }: { diameter: Figure; torque: Figure; roundMm: number }): JointSlip {
@@ -75,6 +61,6 @@ function byClamp(asking: Asking, { torqueNm, a, b }: JointHold['joint'], { diame
   return {
     value: slip(own.value, nut.value, friction.value, diameter.value), low: slip(own.low, nut.high, friction.low, diameter.high), high: slip(own.high, nut.low, friction.high, diameter.low),
     says: `${printNumber(own.value)} N·m on the screw of the clamp (${torqueNm === undefined ? 'assumed' : 'entered'}), friction ${printNumber(friction.value)} on ${printNumber(roundMm)} mm`,
-    screw: { torqueNm: own.value, slipAt: (tightened) => slip(tightened, nut.value, friction.value, diameter.value), byKnob: a.point.tool === 'hand' || b.point.tool === 'hand', diameterMm: diameter.value },
+    screw: { torqueNm: own.value, slipAt: (tightened) => slip(tightened, nut.value, friction.value, diameter.value), byKnob: a.point.tool === 'hand' || b.point.tool === 'hand', mostNm: asking.assume(mechanics.clampScrewNm).high, diameterMm: diameter.value },
   };
 }

@@ -97,10 +97,9 @@ function worstUse(asking: Asking, build: string, path: string): Found | undefine
 function mends(asking: Asking, path: string, momentNm: number, slip: JointSlip): Mend[] {
   const all: Mend[] = [];
   if (slip.screw !== undefined) {
-    const { torqueNm, slipAt, byKnob, diameterMm } = slip.screw;
-    const most = byKnob ? asking.assume(mechanics.clampScrewNm).high : diameterMm > 8 ? asking.assume(mechanics.largeScrewNm).high : asking.assume(mechanics.smallScrewNm).high;
+    const { torqueNm, slipAt, byKnob, mostNm, diameterMm } = slip.screw;
     const wanted = Math.ceil(((torqueNm * momentNm) / (0.85 * slip.value)) * 10) / 10;
-    if (wanted <= most && wanted > torqueNm) {
+    if (wanted <= mostNm && wanted > torqueNm) {
       const says = `Tighten the screw to ${printAmount({ value: wanted, unit: 'N·m' })}`;
       all.push({ says, edit: { says, patches: [{ op: 'add', path: `${path}/torqueNm`, value: wanted }] }, use: momentNm / slipAt(wanted), costs: byKnob ? 'as much as fingers give' : 'a torque key tells; an aluminium thread wants no more' });
     }

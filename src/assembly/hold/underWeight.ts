@@ -1,0 +1,37 @@
+import type { Answered } from '../../calc/mechanics/network/Network.ts';
+import type { Wrench } from '../../calc/mechanics/network/forces.ts';
+import type { Ledger } from '../../shoot/ledger/Ledger.ts';
+import { type Vector, add, scale } from '../placing/Transform.ts';
+import { ATTITUDES, weightLoads } from './rigLoads.ts';
+import { type RigNetwork, rigNetwork } from './rigNetwork.ts';
+
+/** A camera build held fast at its anchor under its own weight, whichever way it is turned. */
+export interface UnderWeight {
+  readonly rig: RigNetwork;
+  /** Under the weight pulling along x, y and z; any other way is a mix of the three. */
+  readonly alongAxes: readonly [Answered, Answered, Answered];
+  /** How it moves and what it carries upright, as it is used. */
+  readonly upright: Answered;
+}
+
+/** Where the ground gives is left out: only how the rig itself gives counts. `undefined` where too little is placed, or something is held by nothing. */
+export function underWeight(ledger: Ledger, setup: string, glass: string): UnderWeight | undefined {
+  return ledger.cell(`under weight|${setup}|${glass}`, () => {
+    const rig = rigNetwork(ledger, setup, glass, { key: 'held fast', heldFast: true });
+    if (rig === undefined || rig.network.freeMotions.length > 0) return undefined;
+    const solve = (way: Vector) => rig.network.solve(weightLoads(rig, way));
+    return { rig, alongAxes: [solve([1, 0, 0]), solve([0, 1, 0]), solve([0, 0, 1])], upright: solve(ATTITUDES.upright) };
+  });
+}
+
+/** Twenty-six ways to pull, evenly round: none is further than 28° from the nearest. */
+export const EVERY_WAY: readonly Vector[] = [-1, 0, 1].flatMap((x) => [-1, 0, 1].flatMap((y) => [-1, 0, 1].flatMap((z): Vector[] => {
+  const length = Math.hypot(x, y, z);
+  return length === 0 ? [] : [[x / length, y / length, z / length]];
+})));
+
+/** What something carries with the weight pulling one way, from what it carries along each axis. */
+export function mixed(along: readonly [Wrench, Wrench, Wrench], way: Vector): Wrench {
+  const of = (key: keyof Wrench) => along.map((one, k) => scale(one[key], way[k] ?? 0)).reduce(add);
+  return { forceN: of('forceN'), momentNm: of('momentNm') };
+}

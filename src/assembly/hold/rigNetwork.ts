@@ -23,6 +23,8 @@ export interface RigNetwork {
   readonly beams: readonly SetupPiece[];
   /** The network's body that a piece is; of a rod, its first stretch. */
   readonly bodyOf: (ref: string) => string;
+  /** The piece that a body is, or is a stretch of. */
+  readonly pieceOf: (body: string) => string;
   /** Pieces that weigh nothing here because their mass is not entered. */
   readonly unweighed: readonly SetupPiece[];
   /** Pieces of the build that have no place, and are left out. */
@@ -58,9 +60,14 @@ export function rigNetwork(ledger: Ledger, setup: string, glass: string, variati
     const model = modelOf(parts, holds, contacts, { floats, heldFast: variation?.heldFast === true ? stands.anchor : undefined, more: variation?.springs ?? [] });
     return {
       network: floats ? new FloatingNetwork(model) : new Network(model), model, stands, springs: [...holds, ...contacts.map(() => GROUND as 'ground')], beams: parts.beams.map(({ piece }) => piece),
-      bodyOf: (ref) => parts.rods.get(ref)?.bodies[0]?.name ?? ref, unweighed: masses.unweighed, left: all.filter(({ ref }) => !placement.places.has(ref)),
+      bodyOf: (ref) => parts.rods.get(ref)?.bodies[0]?.name ?? ref, pieceOf: pieceOfBody(parts.rods), unweighed: masses.unweighed, left: all.filter(({ ref }) => !placement.places.has(ref)),
     };
   });
+}
+
+function pieceOfBody(rods: ReadonlyMap<string, Rod>): (body: string) => string {
+  const stretches = new Map([...rods].flatMap(([ref, { bodies }]) => bodies.map(({ name }) => [name, ref] as const)));
+  return (body) => stretches.get(body) ?? body;
 }
 
 /** Joints between placed pieces of the build; gears that mesh push, but hold nothing. */

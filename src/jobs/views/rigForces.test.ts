@@ -1,0 +1,85 @@
+import { fc, test as property } from '@fast-check/vitest';
+import { expect, test } from 'vitest';
+import { headShoot } from '../../../test/headShoot.ts';
+import { riggedShoot } from '../../../test/riggedShoot.ts';
+import { exampleShoot } from '../../../test/tinyShoot.ts';
+import { ATTITUDES } from '../../assembly/hold/rigLoads.ts';
+import { rigNetwork } from '../../assembly/hold/rigNetwork.ts';
+import { type Vector, add, cross, length, scale } from '../../assembly/placing/Transform.ts';
+import { type SetupGlass, eachGlass } from '../../check/subjects.ts';
+import { Ledger } from '../../shoot/ledger/Ledger.ts';
+import { forcesView } from './forcesView.ts';
+import type { PlacedForce, RigForces } from './rigForces.ts';
+
+const demo = new Ledger(exampleShoot('demo'));
+const rigs = eachGlass(demo).filter(({ setup, glass }) => rigNetwork(demo, setup, glass) !== undefined);
+
+const forcesOf = (ledger: Ledger, subject: SetupGlass, load: string): RigForces => {
+  const { forces } = forcesView(ledger, subject, load);
+  if (!forces.ok) throw new Error(forces.says);
+  return forces.value;
+};
+
+/** Force and moment about the sensor of several forces together. */
+function summed(all: readonly PlacedForce[]): { readonly forceN: Vector; readonly momentNm: Vector } {
+  return all.reduce((sum, { atMm, forceN, momentNm }) => ({ forceN: add(sum.forceN, forceN), momentNm: add(add(sum.momentNm, momentNm), scale(cross(atMm, forceN), 1e-3)) }), { forceN: [0, 0, 0] as Vector, momentNm: [0, 0, 0] as Vector });
+}
+
+/** Newton’s first law for a body at rest: what acts on it adds up to nothing, and turns it no way. */
+function expectAtRest(all: readonly PlacedForce[], what: string): void {
+  const { forceN, momentNm } = summed(all);
+  expect(length(forceN), `force on ${what}`).toBeLessThan(1e-5);
+  expect(length(momentNm), `moment on ${what}`).toBeLessThan(1e-5);
+}
+
+const onPiece = (ref: string, { joints, outer }: RigForces): PlacedForce[] => [
+  ...outer.filter((one) => one.ref === ref),
+  ...joints.flatMap((one): PlacedForce[] => (one.b === ref ? [one] : one.a === ref ? [{ ...one, forceN: scale(one.forceN, -1), momentNm: scale(one.momentNm, -1) }] : [])),
+];
+
+const LOADS = [...Object.keys(ATTITUDES), 'teeth 0 to', 'teeth 0 fro'];
+
+property.prop([fc.constantFrom(...rigs), fc.constantFrom(...LOADS)], { numRuns: 60 })('every piece of the demo’s rigs is at rest, and so is the whole', (subject, load) => {
+  const forces = forcesOf(demo, subject, load);
+  const refs = new Set([...forces.joints.flatMap(({ a, b }) => [a, b]), ...forces.outer.map(({ ref }) => ref)]);
+  expect(refs.size).toBeGreaterThan(10);
+  for (const ref of refs) expectAtRest(onPiece(ref, forces), ref);
+  expectAtRest(forces.outer, 'the whole rig');
+});
+
+test('a 2 kg body on a head weighs 19.6 N through every joint down to it (9.80665 m/s², CGPM 1901), and 17 mm off the screw turn it by 0.33 N·m', () => {
+  const ledger = new Ledger(headShoot());
+  const { joints, outer } = forcesOf(ledger, { setup: 'sticks', glass: 'normal' }, 'upright');
+  const head = joints.find(({ a, b }) => [a, b].includes('camera/head'));
+  const weightN = 2 * 9.80665;
+  expect(Math.abs(head?.forceN[1] ?? 0)).toBeCloseTo(weightN, 6);
+  expect(outer.filter(({ kind }) => kind === 'ground').reduce((sum, { forceN }) => sum + forceN[1], 0)).toBeCloseTo(5 * 9.80665, 6);
+  expect(Math.abs(head?.momentNm[0] ?? 0)).toBeCloseTo(weightN * 0.017, 3);
+});
+
+test('the teeth push by torque over radius, and 20° apart: a 120-tooth gear of 0.8 module has 48 mm (ISO 53, ISO 21771)', () => {
+  const ledger = new Ledger(riggedShoot((draft) => {
+    draft.kit.parts.focuser.focus.ringTorqueNm = { value: 0.48, plusMinus: 0, basis: 'measured' };
+    draft.kit.parts.focuser.focus.gear = { module: 0.8, teeth: 120, faceMm: 10 };
+    draft.days.one.temperatureC = 20;
+    draft.assumptions = { ...draft.assumptions, 'focus.warmAtC': 20 };
+  }));
+  const { outer } = forcesOf(ledger, { setup: 'sticks', glass: 'normal' }, 'teeth 0 to');
+  const teeth = outer.filter(({ kind }) => kind === 'teeth');
+  expect(teeth).toHaveLength(2);
+  expect(length(teeth[0]?.forceN ?? [0, 0, 0])).toBeCloseTo(10 / Math.cos((20 * Math.PI) / 180), 1);
+});
+
+test('pieces that move freely are named instead of solved', () => {
+  const ledger = new Ledger(riggedShoot((draft) => (draft.kit.parts.motor.points.clamp.stiffness = { zNmPerRad: 1e-18 })));
+  const { loose, forces } = forcesView(ledger, { setup: 'sticks', glass: 'normal' }, 'upright');
+  expect(loose).toEqual(['Motor on a clamp']);
+  expect(forces).toMatchObject({ ok: false });
+});
+
+test('a rig free in the hands is taken as held at its anchor, and says so', () => {
+  const subject = rigs.find(({ setup }) => setup === 'boathouse-alone') as SetupGlass;
+  const { notes, forces } = forcesView(demo, subject, 'upright');
+  expect(notes[0]).toMatch(/^Free in the hands; taken as held at/);
+  expect(forces.ok && forces.value.outer.filter(({ kind }) => kind === 'ground')).toHaveLength(1);
+});

@@ -3,7 +3,7 @@ import type { Wrench } from '../../calc/mechanics/network/forces.ts';
 import type { Ledger } from '../../shoot/ledger/Ledger.ts';
 import { type Vector, add, scale } from '../placing/Transform.ts';
 import { ATTITUDES, weightLoads } from './rigLoads.ts';
-import { type RigNetwork, rigNetwork } from './rigNetwork.ts';
+import { type RigNetwork, type Variation, rigNetwork } from './rigNetwork.ts';
 
 /** A camera build held fast at its anchor under its own weight, whichever way it is turned. */
 export interface UnderWeight {
@@ -14,10 +14,14 @@ export interface UnderWeight {
   readonly upright: Answered;
 }
 
-/** Where the ground gives is left out: only how the rig itself gives counts. `undefined` where too little is placed, or something is held by nothing. */
-export function underWeight(ledger: Ledger, setup: string, glass: string): UnderWeight | undefined {
-  return ledger.cell(`under weight|${setup}|${glass}`, () => {
-    const rig = rigNetwork(ledger, setup, glass, { key: 'held fast', heldFast: true });
+/** The rig held fast at its anchor: where the ground gives is left out, only how the rig itself gives counts. */
+export const heldFast = (ledger: Ledger, setup: string, glass: string, variation?: Variation): RigNetwork | undefined =>
+  rigNetwork(ledger, setup, glass, { ...variation, key: `held fast ${variation?.key ?? ''}`, heldFast: true });
+
+/** `undefined` where too little is placed, or something is held by nothing. */
+export function underWeight(ledger: Ledger, setup: string, glass: string, variation?: Variation): UnderWeight | undefined {
+  return ledger.cell(`under weight|${setup}|${glass}|${variation?.key ?? ''}`, () => {
+    const rig = heldFast(ledger, setup, glass, variation);
     if (rig === undefined || rig.network.freeMotions.length > 0) return undefined;
     const solve = (way: Vector) => rig.network.solve(weightLoads(rig, way));
     return { rig, alongAxes: [solve([1, 0, 0]), solve([0, 1, 0]), solve([0, 0, 1])], upright: solve(ATTITUDES.upright) };

@@ -1,5 +1,5 @@
 import type { JointHold } from '../../assembly/hold/jointHold.ts';
-import { type RigNetwork, rigNetwork } from '../../assembly/hold/rigNetwork.ts';
+import { type RigNetwork, type Variation, rigNetwork } from '../../assembly/hold/rigNetwork.ts';
 import type { Mode } from '../../calc/mechanics/network/modes.ts';
 import type { Ledger } from '../../shoot/ledger/Ledger.ts';
 import type { SetupGlass } from '../subjects.ts';
@@ -17,9 +17,9 @@ export interface OwnSwing {
  * The lowest swings of the rig itself, slowest first. A person or a head that gives under the whole of it is no weakness of the rig: a
  * swing with half its energy or more there is passed over. Empty where nothing is placed or some pieces move freely.
  */
-export function ownSwings(ledger: Ledger, { setup, glass }: SetupGlass): readonly OwnSwing[] {
-  return ledger.cell(`own swings|${setup}|${glass}`, () => {
-    const rig = rigNetwork(ledger, setup, glass);
+export function ownSwings(ledger: Ledger, { setup, glass }: SetupGlass, variation?: Variation): readonly OwnSwing[] {
+  return ledger.cell(`own swings|${setup}|${glass}|${variation?.key ?? ''}`, () => {
+    const rig = rigNetwork(ledger, setup, glass, variation);
     if (rig === undefined || rig.network.freeMotions.length > 0) return [];
     return rig.network.modes(MODES).map((mode) => ({ mode, shares: sharesOf(rig, mode) })).filter(({ shares }) => groundShare(shares) < 0.5);
   });

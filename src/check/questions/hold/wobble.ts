@@ -1,12 +1,16 @@
-import { rigNetwork } from '../../../assembly/hold/rigNetwork.ts';
+import type { JointHold } from '../../../assembly/hold/jointHold.ts';
+import { type RigNetwork, rigNetwork } from '../../../assembly/hold/rigNetwork.ts';
+import { secondContact } from '../../../assembly/hold/secondContact.ts';
 import { hold } from '../../../standards/assumptions/hold.ts';
-import { printNumber } from '../../../units/print.ts';
-import type { Step } from '../../answer.ts';
+import { printAmount, printNumber } from '../../../units/print.ts';
+import type { Mend, Step } from '../../answer.ts';
+import type { Asking } from '../../Asking.ts';
 import { cannotJudge, judgeRatio } from '../../judge.ts';
 import { cautionsFor } from '../../quantities/estimateNote.ts';
+import { heldByNothing } from '../../quantities/heldByNothing.ts';
 import { ownSwings } from '../../quantities/ownSwings.ts';
 import { question } from '../../question.ts';
-import { eachGlass } from '../../subjects.ts';
+import { type SetupGlass, eachGlass } from '../../subjects.ts';
 
 export const wobble = question({
   id: 'hold.wobble',
@@ -21,8 +25,7 @@ export const wobble = question({
     const rig = rigNetwork(asking.ledger, setup, glass);
     if (rig === undefined) return null;
     const { network, stands, unweighed } = rig;
-    const loose = network.freeMotions[0];
-    if (loose !== undefined) return cannotJudge('Some pieces are held by nothing and move freely.');
+    if (network.freeMotions.length > 0) return heldByNothing(asking.ledger, { setup, glass }, rig);
     const swing = ownSwings(asking.ledger, { setup, glass })[0];
     if (swing === undefined) return cannotJudge('Nothing in the rig itself swings: only what holds it gives.');
     const { mode, shares } = swing;
@@ -38,8 +41,23 @@ export const wobble = question({
       has: { amount: { value: mode.frequencyHz, unit: 'Hz' }, from: `lowest swing of the rig itself, ${stands.says}` },
       says: { holds: `The rig is stiff; ${where} gives first.`, tight: `The rig is only just stiff enough; ${where} gives first.`, fails: `The rig swings at ${printNumber(mode.frequencyHz, 2)} Hz: ${where} gives most.` },
       steps,
-      mends: mode.frequencyHz < wanted.value && ruling !== undefined && ruling !== 'ground' ? [{ says: `A second contact at ${where}: locating pins, a second screw or a second clamp` }] : [],
+      mends: 0.9 * mode.frequencyHz < wanted.value ? mends(asking, { setup, glass }, rig, { ruling, hz: mode.frequencyHz, wantedHz: wanted.value }) : [],
       notes: [...cautionsFor(asking.ledger.at(`builds/${asking.ledger.at(`setups/${setup}/camera`) as string}/purpose`)), ...(unweighed.length > 0 ? [`Weighs nothing here: ${unweighed.map(({ name }) => name).join(', ')}.`] : [])],
     });
   },
 });
+
+interface Ruled {
+  readonly ruling: JointHold | 'ground' | undefined;
+  readonly hz: number;
+  readonly wantedHz: number;
+}
+
+/** The same rig with a second contact at the joint that rules the swing. */
+function mends({ ledger }: Asking, subject: SetupGlass, rig: RigNetwork, { ruling, hz, wantedHz }: Ruled): Mend[] {
+  const contact = ruling === undefined || ruling === 'ground' ? undefined : secondContact(ruling, rig);
+  if (contact === undefined) return [];
+  const then = ownSwings(ledger, subject, contact.variation)[0]?.mode.frequencyHz ?? Infinity;
+  if (then < 1.02 * hz) return [];
+  return [{ says: `Put ${contact.says}`, use: wantedHz / then, costs: Number.isFinite(then) ? `it then swings at ${printAmount({ value: then, unit: 'Hz' })} at the lowest` : 'nothing in the rig then swings' }];
+}

@@ -1,0 +1,77 @@
+import type { JointHold } from '../../assembly/hold/jointHold.ts';
+import { EVERY_WAY, mixed, underWeight } from '../../assembly/hold/underWeight.ts';
+import type { Wrench } from '../../calc/mechanics/network/forces.ts';
+import { threadStress } from '../../calc/mechanics/threadStress.ts';
+import { hold } from '../../standards/assumptions/hold.ts';
+import { mechanics } from '../../standards/assumptions/mechanics.ts';
+import { CAMERA_SCREW } from '../../standards/threads.ts';
+import type { Asking } from '../Asking.ts';
+import type { SetupGlass } from '../subjects.ts';
+import { type JointScrew, jointScrew } from './jointScrew.ts';
+
+/** What the worst attitude asks of the screws of a joint, jolts included, and what they bear. */
+export interface ScrewLoad {
+  readonly hold: JointHold;
+  readonly screw: JointScrew;
+  /** Force that presses the faces together, of all its screws. */
+  readonly preloadN: number;
+  readonly pullN: number;
+  readonly nodNm: number;
+  /** Pull and nod over what opens the faces at their rim: 1 opens them. */
+  readonly opening: number;
+  /** Force in one screw, and what its core or the thread of the socket bears. */
+  readonly screwN: number;
+  readonly bearsN: number;
+  readonly weaker: 'core' | 'socket';
+  readonly stressMPa: number;
+  /** The same opening with another torque on the screw. */
+  readonly openingAt: (torqueNm: number) => number;
+}
+
+/** The thread of a socket shears on about this share of the cylinder of its diameter. FED-STD-H28, from memory: 0.85 at nominal size, less with tolerances. */
+const THREAD_SHARE = 0.75;
+
+/** Joints of the camera build that screws hold, with one glass. */
+export const screwLoads = (asking: Asking, { setup, glass }: SetupGlass): readonly ScrewLoad[] => asking.ledger.cell(`screw loads|${setup}|${glass}`, () => loadsOf(asking, { setup, glass }));
+
+function loadsOf(asking: Asking, { setup, glass }: SetupGlass): ScrewLoad[] {
+  const solved = underWeight(asking.ledger, setup, glass);
+  if (solved === undefined) return [];
+  const { rig, alongAxes } = solved;
+  const purpose = asking.ledger.at(`builds/${asking.ledger.at(`setups/${setup}/camera`) as string}/purpose`);
+  const jolts = asking.assume(purpose === 'vehicle' ? mechanics.vehicleFactor : mechanics.handlingFactor).value;
+  const carried = alongAxes.map((one) => one.springs());
+  return rig.springs.flatMap((spring, at): ScrewLoad[] => {
+    if (spring === 'ground' || !isScrewed(spring)) return [];
+    const along = carried.map((all) => all[at]?.onB ?? NOTHING) as unknown as readonly [Wrench, Wrench, Wrench];
+    return [worstWay(asking, spring, EVERY_WAY.map((way) => mixed(along, way)), jolts)];
+  });
+}
+
+const NOTHING: Wrench = { forceN: [0, 0, 0], momentNm: [0, 0, 0] };
+const isScrewed = ({ joint: { a, b }, type }: JointHold): boolean => type.name.includes('screw') && [a, b].every(({ point }) => SCREWED.has(point.kind));
+const SCREWED: ReadonlySet<string> = new Set(['thread', 'hole', 'stud', 'tripod plate']);
+
+function worstWay(asking: Asking, held: JointHold, wrenches: readonly Wrench[], jolts: number): ScrewLoad {
+  const screw = jointScrew(asking, held.joint);
+  const nut = asking.assume(mechanics.nutFactor);
+  const { diameterMm, pitchMm, series } = screw.thread;
+  const forceOf = (torqueNm: number, nutFactor: number) => (screw.screws * torqueNm) / (nutFactor * diameterMm * 1e-3);
+  const preloadN = forceOf(screw.torque.value, nut.value);
+  // Faces on a ring open at the rim where the force leaves its core, (ro² + ri²)/4ro.
+  const coreM = ((screw.outerMm ** 2 + screw.innerMm ** 2) / (4 * screw.outerMm)) * 1e-3;
+  const asked = ({ forceN: [, , z], momentNm: [x, y] }: Wrench) => ({ pullN: jolts * Math.max(0, -z), nodNm: jolts * Math.hypot(x, y) });
+  const opens = ({ pullN, nodNm }: ReturnType<typeof asked>) => pullN + nodNm / coreM;
+  const worst = wrenches.map(asked).reduce((most, one) => (opens(one) > opens(most) ? one : most));
+  const screwN = (preloadN + worst.pullN + worst.nodNm / (screw.outerMm * 1e-3)) / screw.screws;
+  const { areaMm2, stressMPa } = threadStress({ series, diameterMm, pitchMm, forceN: screwN });
+  const coreN = areaMm2 * asking.assume(hold.screwStressMPa).value;
+  const socketN = THREAD_SHARE * Math.PI * diameterMm * engagedMm(screw) * asking.assume(hold.socketShearMPa).value;
+  return {
+    hold: held, screw, preloadN, ...worst, opening: opens(worst) / preloadN, screwN, bearsN: Math.min(coreN, socketN), weaker: coreN < socketN ? 'core' : 'socket', stressMPa,
+    openingAt: (torqueNm) => opens(worst) / forceOf(torqueNm, nut.value),
+  };
+}
+
+/** Camera screws stand out by a fixed length; others go in by their diameter. Common practice. */
+const engagedMm = ({ thread }: JointScrew): number => (thread.source.includes('ISO 1222') ? CAMERA_SCREW.proudMm : thread.diameterMm);

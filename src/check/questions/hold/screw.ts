@@ -1,0 +1,101 @@
+import type { Ledger } from '../../../shoot/ledger/Ledger.ts';
+import { printAmount, printNumber } from '../../../units/print.ts';
+import type { Mend, Side } from '../../answer.ts';
+import { Asking } from '../../Asking.ts';
+import { judgeRatio } from '../../judge.ts';
+import { buildsInUse, isCamera, usesOf } from '../../quantities/buildsInUse.ts';
+import { cautionsFor } from '../../quantities/estimateNote.ts';
+import { type ScrewLoad, screwLoads } from '../../quantities/screwLoad.ts';
+import { question } from '../../question.ts';
+
+interface Screwed {
+  readonly build: string;
+  readonly joint: string;
+  /** The joint in words. */
+  readonly at: string;
+}
+
+export const screw = question<Screwed>({
+  id: 'hold.screw',
+  asks: 'Does every screw hold what hangs on it?',
+  kind: 'immediate',
+  explains:
+    'What each joint carries is worked out on the placed rig, held fast at what it stands on, in every attitude, with a factor for jolts. A tightened screw presses two faces together on a ring; a pull and a nod take that pressure away on one side, and where the force leaves the core of the ring, (ro² + ri²)/4ro, the faces open at the rim: ' +
+    'from there on the joint nods, works and comes loose. The force in the screw itself is held against what its core bears, and against the thread of a socket in aluminium. Of all glasses the build is used with, the one that asks most counts. How firmly a screw is really turned, and how wide its faces touch, decide: enter them (torqueNm of the joint, contactMm of the point).',
+  sources: ['no opening of a bolted joint at working load: VDI 2230, from memory', 'core of an annulus: strength of materials', 'stress areas: ASME B1.1, ISO 898-1', 'torque and preload: Bickford, Shigley'],
+  subjects: screwed,
+  ask: (asking, { build, joint: path }) => {
+    const load = worstUse(asking, build, path);
+    if (load === undefined) return null;
+    const { joint } = load.hold;
+    const opens = byOpening(load);
+    const between = `${joint.b.piece.name} and ${joint.a.piece.name}`;
+    return judgeRatio({
+      ...(opens ? openingSides(load) : strengthSides(load)),
+      says: {
+        holds: `The screw between ${between} holds.`,
+        tight: `The screw between ${between} only just holds what hangs on it.`,
+        fails: opens ? `A jolt opens the faces between ${between}: the screw works loose.` : `The screw between ${between} is turned harder than its ${load.weaker} bears.`,
+      },
+      steps: [
+        { says: `${load.screw.says} presses the faces together with`, amount: { value: load.preloadN, unit: 'N' } },
+        { says: `at most in one screw, ${printAmount({ value: load.stressMPa, unit: 'MPa' })}; its ${load.weaker} bears ${printAmount({ value: load.bearsN, unit: 'N' })}`, amount: { value: load.screwN, unit: 'N' } },
+      ],
+      mends: useOf(load) > 0.9 ? mends(load, opens) : [],
+      notes: cautionsFor(asking.ledger.at(`builds/${build}/purpose`)),
+    });
+  },
+});
+
+/** Every screwed joint of a camera build in use. */
+function screwed(ledger: Ledger): Screwed[] {
+  const asking = new Asking(ledger);
+  return buildsInUse(ledger).flatMap((build) => {
+    const subjects = new Map<string, Screwed>();
+    for (const use of usesOf(ledger, build)) {
+      if (!isCamera(ledger, use, build)) continue;
+      for (const { hold: { joint } } of screwLoads(asking, use)) subjects.set(joint.path, { build, joint: joint.path, at: `${joint.b.piece.name} on ${joint.a.piece.name}` });
+    }
+    return [...subjects.values()];
+  });
+}
+
+function worstUse(asking: Asking, build: string, path: string): ScrewLoad | undefined {
+  const all = usesOf(asking.ledger, build).flatMap((use) => (isCamera(asking.ledger, use, build) ? screwLoads(asking, use).filter(({ hold }) => hold.joint.path === path) : []));
+  return all.reduce<ScrewLoad | undefined>((worst, one) => (worst === undefined || useOf(one) > useOf(worst) ? one : worst), undefined);
+}
+
+const strengthUse = ({ screwN, bearsN }: ScrewLoad): number => screwN / bearsN;
+const byOpening = (load: ScrewLoad): boolean => load.opening >= strengthUse(load);
+const useOf = (load: ScrewLoad): number => Math.max(load.opening, strengthUse(load));
+
+/** The nod that opens the faces, less what the pull has taken of it already. */
+function openingSides({ nodNm, pullN, opening, screw }: ScrewLoad): { needs: Side; has: Side } {
+  const whole = nodNm === 0 ? { value: pullN, unit: 'N' as const } : { value: nodNm, unit: 'N·m' as const };
+  return {
+    needs: { amount: whole, from: `nod in the worst attitude, jolts included${nodNm > 0 && pullN > 0 ? `, with a pull of ${printAmount({ value: pullN, unit: 'N' })}` : ''}` },
+    has: { amount: { ...whole, value: whole.value / opening }, from: `opens faces that touch from ${printNumber(screw.innerMm)} to ${printNumber(screw.outerMm)} mm round the screw` },
+  };
+}
+
+const strengthSides = ({ screwN, bearsN, weaker }: ScrewLoad): { needs: Side; has: Side } => ({
+  needs: { amount: { value: screwN, unit: 'N' }, from: 'in the screw: its tightening, and what hangs on it in the worst attitude' },
+  has: { amount: { value: bearsN, unit: 'N' }, from: weaker === 'core' ? 'borne by its core (assumed)' : 'borne by the thread of the socket (assumed)' },
+});
+
+function mends(load: ScrewLoad, opens: boolean): Mend[] {
+  const { hold: { joint }, screw: { torque, mostNm, screws, byKnob }, opening, openingAt } = load;
+  const tightened = (torqueNm: number, use: number, costs: string): Mend => {
+    const says = `Turn the screw between ${joint.b.piece.name} and ${joint.a.piece.name} with ${printAmount({ value: torqueNm, unit: 'N·m' })}`;
+    return { says, edit: { says, patches: [{ op: 'add', path: `${joint.path}/torqueNm`, value: torqueNm }] }, use, costs };
+  };
+  if (!opens) {
+    const less = Math.floor(10 * torque.value * ((0.85 * load.bearsN) / load.screwN)) / 10;
+    const use = Math.max(openingAt(less), (strengthUse(load) * less) / torque.value);
+    return less > 0 && use <= 1 ? [tightened(less, use, 'it holds less against turning')] : [];
+  }
+  const wanted = Math.ceil((10 * torque.value * opening) / 0.9) / 10;
+  const strength = (strengthUse(load) * wanted) / torque.value;
+  const harder = wanted <= mostNm && strength <= 1 ? [tightened(wanted, Math.max(openingAt(wanted), strength), byKnob ? 'as much as fingers give' : 'with a key that shows the torque')] : [];
+  return [...harder, { says: `Another screw beside it: ${screws + 1} share the load`, use: (opening * screws) / (screws + 1), costs: 'both points need the holes' }];
+}

@@ -76,7 +76,7 @@ function solidMass(solid: Solid, massG: number): MassProperties {
   return { massG, centreMm, inertiaKgM2: tubeInertia(massG, { diameterMm, boreMm: solid.shape === 'tube' ? solid.boreMm : 0, lengthMm, along }) };
 }
 
-function volumeOf(solid: Solid): number {
+export function volumeOf(solid: Solid): number {
   if (solid.shape === 'box') return solid.sizeMm[0] * solid.sizeMm[1] * solid.sizeMm[2];
   const bore = solid.shape === 'tube' ? solid.boreMm : 0;
   return (Math.PI / 4) * (solid.diameterMm ** 2 - bore ** 2) * solid.lengthMm;

@@ -16,10 +16,11 @@ import { origin } from '../origin.ts';
 import type { SetupGlass } from '../subjects.ts';
 import { isCamera } from './buildsInUse.ts';
 import { SPREADING, toothPushes } from './toothForce.ts';
+import { type WindOn, airPast, speedNotEntered, windMoment, windOn, windSays } from './windOn.ts';
 
 /** What tries to turn a joint. */
 export interface TurningCase {
-  readonly by: 'weight' | 'touch' | 'motor';
+  readonly by: 'weight' | 'touch' | 'motor' | 'wind';
   readonly momentNm: number;
   /** The moment's origin: "560 g × 110 mm × 2 for jolts (assumed)". */
   readonly says: string;
@@ -31,19 +32,23 @@ export interface Turning {
   readonly worst: TurningCase;
   readonly cases: readonly TurningCase[];
   readonly free: readonly SetupPiece[];
+  /** What is left out of it. */
+  readonly notes: readonly string[];
 }
 
 /** Everything that tries to turn a joint about its own axis, with one glass; `undefined` where more than this joint holds. */
-export function turningMoment(asking: Asking, { setup, glass }: SetupGlass, { joint, at, axis }: JointHold): Turning | undefined {
+export function turningMoment(asking: Asking, { setup, glass }: SetupGlass, { joint, at, axis }: Pick<JointHold, 'joint' | 'at' | 'axis'>): Turning | undefined {
   const { ledger } = asking;
   const free = freeSide(ledger, setup, glass, joint.path);
   if (free === undefined || free.size === 0) return undefined;
   const pieces = setupPieces(ledger, setup, glass);
   const own = [...free].flatMap((ref) => pieces.get(ref) ?? []);
   const arm = (place: Vector) => cross(axis, subtract(place, at.t));
-  const cases = [byWeight(asking, { setup, glass }, own[0]?.build ?? '', free, arm), ...byTouch(asking, { setup, glass }, own, arm), ...byMotor(asking, { setup, glass }, free, arm)];
+  const build = own[0]?.build ?? '';
+  const subject = { setup, glass };
+  const cases = [byWeight(asking, subject, build, free, arm), ...byTouch(asking, subject, own, arm), ...byMotor(asking, subject, free, arm), ...byWind(asking, subject, { free, key: joint.path, arm })];
   const worst = cases.reduce((most, one) => (one.momentNm > most.momentNm ? one : most));
-  return { worst, cases, free: own };
+  return { worst, cases, free: own, notes: speedNotEntered(ledger, setup, build) };
 }
 
 /** Camera builds are carried in every attitude; a station stands upright. */
@@ -73,6 +78,18 @@ function byTouch(asking: Asking, { setup, glass }: SetupGlass, own: readonly Set
   });
 }
 
+/** A gust on all that hangs beyond it: a screen is a sail. Upright, as wind is level. */
+function byWind(asking: Asking, subject: SetupGlass, { free, key, arm }: { free: ReadonlySet<string>; key: string; arm: (place: Vector) => Vector }): TurningCase[] {
+  const air = airPast(asking, subject.setup);
+  if (air === undefined) return [];
+  const worst = windOn(asking, subject, { air, refs: free, key })
+    .map((push) => ({ ...push, momentNm: windMoment(push, arm) }))
+    .reduce<(WindOn & { momentNm: number }) | undefined>((most, one) => (most === undefined || one.momentNm > most.momentNm ? one : most), undefined);
+  if (worst === undefined || worst.forceN === 0) return [];
+  const leverMm = (worst.momentNm / worst.forceN) * 1000;
+  return [{ by: 'wind', piece: undefined, momentNm: worst.momentNm, says: `wind with ${printAmount({ value: worst.forceN, unit: 'N' })}, ${windSays(air, worst.areaMm2)} × ${printAmount({ value: leverMm, unit: 'mm' })}` }];
+}
+
 /** A motor that drives into a stop: its whole torque at the teeth, and what spreads them. */
 function byMotor(asking: Asking, { setup, glass }: SetupGlass, free: ReadonlySet<string>, arm: (place: Vector) => Vector): TurningCase[] {
   return toothPushes(asking.ledger, setup, glass).flatMap(({ ring, driver, at, along, away, driverRadiusM }): TurningCase[] => {
@@ -87,4 +104,3 @@ function byMotor(asking: Asking, { setup, glass }: SetupGlass, free: ReadonlySet
     }];
   });
 }
-

@@ -27,6 +27,7 @@ export const piece = z.strictObject({
   zoom: z.number().min(1).optional().meta({ description: 'punch-in used for focus' }),
   gearTeeth: z.int().positive().optional().meta({ description: 'gear fitted to a motor' }),
   packs: z.array(id).optional().meta({ description: 'on a battery plate: the packs it starts with' }),
+  ballastG: z.number().nonnegative().optional().meta({ description: 'sandbags on the feet of legs or a stand' }),
   note: note.optional(),
 });
 export type Piece = z.infer<typeof piece>;

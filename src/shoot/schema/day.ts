@@ -53,6 +53,7 @@ export const shot = z.strictObject({
   linkDistanceM: figure.positive('from transmitter to the farthest station').optional(),
   obstacles: z.strictObject({ bodies: z.int().min(0).optional(), walls: z.int().min(0).optional(), water: z.boolean().optional() }).optional(),
   place: z.enum(['interior', 'exterior']).optional(),
+  drivingMps: figure.nonNegative('speed at which the camera is driven').optional(),
   missMm: figure.nonNegative('rms by which the subject misses its place along the lens axis').optional(),
   swaySpread: figure.nonNegative('handheld sway towards the subject, mm').optional(),
   holdMin: figure.nonNegative('time held on the shoulder or in the hands').optional(),

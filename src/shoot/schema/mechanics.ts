@@ -84,6 +84,13 @@ export const carrier = z.strictObject({
   feet: whole('feet').optional(),
   heightMm: figure.positive('height').optional(),
   damped: z.boolean().optional(),
+  tiltAxisBelowPlateMm: figure.any('tilt axis of a head, below its plate').optional(),
+  lowestHeightMm: figure.positive('lowest height it can be set to').optional(),
+  widestFootRadiusMm: figure.positive('widest circle its feet can be set to').optional(),
+  axesAtMm: place.optional().meta({ description: 'where the axes of a gimbal meet' }),
+  sideTravelMm: figure.positive('travel of a gimbal’s plate from side to side').optional(),
+  heightTravelMm: figure.positive('travel of a gimbal’s plate up and down').optional(),
+  motorNm: figure.positive('torque that the weakest motor of a gimbal holds continuously').optional(),
 });
 
 /** A rod or a bar that bends. */

@@ -27,16 +27,16 @@ export const turning = question<JointSubject>({
   kind: 'immediate',
   explains:
     'A single screw is one contact point: only the friction under it keeps what it carries from turning. The moment at which the faces slip (screw torque over nut factor and diameter, times friction, times the mean radius of the ring where they touch) ' +
-    'is held against the largest of three: the weight that hangs beyond it times its arm in the worst attitude, with a factor for jolts; a hand on the edge of a screen or a wheel; a motor that drives into a stop. Joints with locating pins, a second screw or a ' +
+    'is held against the largest of these: the weight that hangs beyond it times its arm in the worst attitude, with a factor for jolts; a hand on the edge of a screen or a wheel; a motor that drives into a stop; outdoors, a gust. Joints with locating pins, a second screw or a ' +
     'second clamp are held by shape, and are not asked about. Friction and tightening scatter widely: between half and twice the figure is usual.',
   sources: ['torque and preload: Bickford, Shigley', 'disc clutch of even pressure: Shigley', 'clamped hubs: Roloff & Matek (from memory)', 'a single screw turns; locating pins stop it: common practice'],
   subjects: turnable,
   ask: (asking, { build, joint: path }) => {
     const found = worstUse(asking, build, path);
     if (found === undefined) return null;
-    const { slip, turning: { worst, cases, free }, names } = found;
+    const { slip, turning: { worst, cases, free, notes }, names } = found;
     const what = free.length === 1 || worst.piece === undefined ? (free[0]?.name ?? names.b) : worst.piece.name;
-    const cause = { weight: 'its own weight', touch: 'a touch on its edge', motor: 'the motor’s push' }[worst.by];
+    const cause = { weight: 'its own weight', touch: 'a touch on its edge', motor: 'the motor’s push', wind: 'the wind' }[worst.by];
     return judgeRatio({
       needs: { amount: { value: worst.momentNm, unit: 'N·m' }, from: worst.says },
       has: { amount: { value: slip.value, unit: 'N·m' }, from: slip.says },
@@ -50,7 +50,7 @@ export const turning = question<JointSubject>({
         { says: `friction lets go between ${printNumber(slip.low)} and ${printNumber(slip.high)} N·m, by nut factor, friction and tightening` },
       ],
       mends: worst.momentNm > 0.9 * slip.value ? mends(asking, path, worst.momentNm, slip) : [],
-      notes: cautionsFor(asking.ledger.at(`builds/${build}/purpose`)),
+      notes: [...cautionsFor(asking.ledger.at(`builds/${build}/purpose`)), ...notes],
     });
   },
 });

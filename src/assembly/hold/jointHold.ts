@@ -1,6 +1,7 @@
 import { STIFFNESS_KEYS } from '../../calc/mechanics/network/model.ts';
 import { type JointType, type Way, jointType } from '../../standards/jointTypes.ts';
-import type { Placement } from '../placing/placeSetup.ts';
+import type { PartView } from '../../shoot/ledger/PartView.ts';
+import { type Placement, placeSetup } from '../placing/placeSetup.ts';
 import { jointTransform } from '../placing/jointFrame.ts';
 import type { ModelJoint } from '../placing/rigModel.ts';
 import { settingsWith } from '../placing/chain.ts';
@@ -21,7 +22,13 @@ export interface JointHold {
 
 const SCREWED = new Set(['thread', 'hole', 'stud', 'tripod plate']);
 
-export function jointHold(model: ModelJoint, placement: Placement): JointHold {
+/** Kept, as a rig is asked for again with each mass that changes, and its joints hold as before. */
+export function jointHold(model: ModelJoint, { setup, glass }: Placement): JointHold {
+  const { ledger } = model.joint.a.piece.part;
+  return ledger.cell(`joint hold|${setup}|${glass}|${model.joint.path}`, () => heldBy(model, placeSetup(ledger, setup, glass)));
+}
+
+function heldBy(model: ModelJoint, placement: Placement): JointHold {
   const { joint } = model;
   const type = typeOf(joint);
   const at = compose(compose(placement.places.get(joint.a.ref) ?? IDENTITY, model.frameA), jointTransform(joint.a.point.kind, settingsWith(model, placement.values)));
@@ -68,11 +75,22 @@ function frontName(a: JointEnd, b: JointEnd): string {
 function stiffnessOf({ a, b }: RigJoint, type: JointType, pushes: boolean): Record<Way, number> {
   const usual = pushes ? upright(type.stiffness) : type.name === 'collar' && !SEATS.has(a.point.kind) ? alongUp(type.stiffness) : type.stiffness;
   const elbow = [a, b].some(({ piece, point }) => piece.part.kind === 'arm' && point.kind !== 'arm' && (point.sex === 'male' || SCREWED.has(point.kind))) ? jointType('friction arm')?.stiffness : undefined;
+  const entered = [a, b].map(({ piece, pointId }) => enteredStiffness(piece.part, pointId));
   return Object.fromEntries(STIFFNESS_KEYS.map((way) => {
-    const entered = [a, b].flatMap((end) => end.piece.part.figure(`points/${end.pointId}/stiffness/${way}`)?.value ?? []);
-    if (entered.length > 0) return [way, inSeries(entered)];
+    const own = entered.flatMap((one) => one[way] ?? []);
+    if (own.length > 0) return [way, inSeries(own)];
     return [way, elbow === undefined ? usual[way] : inSeries([usual[way], elbow[way]])];
   })) as Record<Way, number>;
+}
+
+/** What is entered for a point: nearly always nothing, so that it is looked for once for all setups. */
+function enteredStiffness(part: PartView, pointId: string): Readonly<Partial<Record<Way, number>>> {
+  return part.ledger.cell(`point stiffness|${part.id}|${pointId}`, () =>
+    Object.fromEntries(STIFFNESS_KEYS.flatMap((way) => {
+      const value = part.figure(`points/${pointId}/stiffness/${way}`)?.value;
+      return value === undefined ? [] : [[way, value]];
+    })),
+  );
 }
 
 const SEATS = new Set(['front']);

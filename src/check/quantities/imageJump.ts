@@ -45,13 +45,13 @@ export function imageJump(asking: Asking, subject: SetupGlass, carriedBy: Carrie
     if (push === undefined || rig === undefined || path.body === undefined || rig.network.freeMotions.length > 0) return undefined;
     const torque = ringTorque(asking, push.ring.piece, temperatureAt(asking, subject));
     const forceN = torque.value / push.ringRadiusM;
-    const motion = pushed(rig, push, forceN, carriedBy === 'as built' ? push.driver : carrierIn(path.stack, push.ring.piece));
+    const motion = pushed(rig, push, forceN, carriedBy === 'as built' ? push.driver : carrierOf(path.stack, push.ring.piece));
     return { push, forceN, ...pixels(asking, subject, motion, { body: path.body, lens: lensOf(path, subject.glass), block: path.block }, rig) };
   });
 }
 
 /** The piece of the glass that a collar or a riding rod would hold on to: the block or the lens that carries the ring. */
-function carrierIn(stack: readonly SetupPiece[], ring: SetupPiece): { readonly ref: string } {
+export function carrierOf(stack: readonly SetupPiece[], ring: SetupPiece): { readonly ref: string } {
   const at = stack.findIndex(({ ref }) => ref === ring.ref);
   return ring.part.has('focuser') ? (stack[at - 1] ?? ring) : ring;
 }

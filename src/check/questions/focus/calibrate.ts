@@ -1,11 +1,11 @@
 import { opticalPath } from '../../../assembly/opticalPath.ts';
-import { focus } from '../../../standards/assumptions/focus.ts';
 import { printAmount } from '../../../units/print.ts';
 import type { Judgement, Step } from '../../answer.ts';
 import type { Asking } from '../../Asking.ts';
 import { describeFigure } from '../../describeFigure.ts';
 import { judgeYes } from '../../judge.ts';
 import { NotEntered } from '../../NotEntered.ts';
+import { type CalibrationLimit, calibrationLimit } from '../../quantities/calibrationLimit.ts';
 import { eachDriven } from '../../quantities/eachDriven.ts';
 import { handWheel } from '../../quantities/handWheel.ts';
 import { type RingDrive, ringDrive, turnsAtAll } from '../../quantities/ringDrive.ts';
@@ -36,7 +36,7 @@ function judgement(asking: Asking, subject: SetupGlass, found: RingDrive): Judge
   const { ring, motor } = found;
   const endStops = ring.part.read('focus/endStops') as EndStops | undefined;
   if (endStops === undefined) throw new NotEntered([{ ...describeFigure(ring.part, 'focus/endStops'), says: `whether ${ring.name} has hard end stops` }]);
-  const limit = limitFor(asking, found);
+  const limit = calibrationLimit(asking, found);
   const split = ring.part.read('focus/gear/split') === true;
   const refused = limit !== undefined && limit.atMotorNm === undefined;
   const minds = [...(endStops === 'soft' ? ['its stops are soft'] : []), ...(split ? ['its gear ring is split and bumps at the join'] : [])];
@@ -64,20 +64,7 @@ function needed({ ledger }: Asking, { setup, glass }: SetupGlass, { ring, motor 
   return `${same ? 'the same ring on every lens of the set: needed only when the motor was taken off' : 'needed once, and when the motor was taken off'}${power}`;
 }
 
-interface Limit {
-  /** The least limit that turns the ring through; `undefined` where none does. */
-  readonly atMotorNm: number | undefined;
-}
-
-/** `undefined` where the motor states no limits that can be set. */
-function limitFor(asking: Asking, { motor, torque, ratio, efficiency }: RingDrive): Limit | undefined {
-  const limits = motor.piece.part.read('motor/torqueLimitsNm') as readonly number[] | undefined;
-  if (limits === undefined) return undefined;
-  const least = (torque.value * asking.assume(focus.calibrationMargin).value) / (ratio * efficiency.value);
-  return { atMotorNm: limits.toSorted((a, b) => a - b).find((limit) => limit >= least) };
-}
-
-function limitSteps({ torque, ratio, efficiency }: RingDrive, limit: Limit | undefined): Step[] {
+function limitSteps({ torque, ratio, efficiency }: RingDrive, limit: CalibrationLimit | undefined): Step[] {
   const ringNeeds: Step = { says: `the ring wants ${torque.says}` };
   if (limit?.atMotorNm === undefined) return [ringNeeds];
   const pressed = limit.atMotorNm * ratio * efficiency.value;

@@ -1,10 +1,12 @@
 import { expect, test } from 'vitest';
+import { applyEdit } from '../../../shoot/edit/Edit.ts';
 import { askAll, askOne } from '../../../../test/ask.ts';
 import { riggedShoot } from '../../../../test/riggedShoot.ts';
+import type { Draft } from '../../../../test/tinyShoot.ts';
 import { shoulder } from './shoulder.ts';
 
 /** The rigged shoot on a pad whose shoulder point lies `padZ` ahead of the plate's middle; the plate is the root, and the body stands on it. */
-const onPad = (backMm: number) =>
+const onPad = (backMm: number, change: (draft: Draft) => void = () => undefined) =>
   riggedShoot((draft) => {
     draft.builds.camera.purpose = 'shoulder';
     draft.kit.parts.plate.points.bottom = { kind: 'wedge', class: 'long wedge', sex: 'male', at: [0, -45, 0], out: [0, -1, 0], up: [0, 0, 1] };
@@ -14,6 +16,7 @@ const onPad = (backMm: number) =>
     };
     draft.builds.camera.pieces.pad = { of: 'pad' };
     draft.builds.camera.joints['on-pad'] = { a: 'plate/bottom', b: 'pad/top' };
+    change(draft);
   });
 
 test('the hands hold weight times lever over the distance to the grips', () => {
@@ -29,4 +32,22 @@ test('the hands hold weight times lever over the distance to the grips', () => {
 test('without a pad, and on a tripod, it does not arise', () => {
   expect(askAll(shoulder, riggedShoot())).toEqual([]);
   expect(askAll(shoulder, riggedShoot((draft) => (draft.builds.camera.purpose = 'shoulder')))).toEqual([]);
+});
+
+test('what hands hold for an hour is 7.9 % of their strength (Björkstén and Jonsson 1977)', () => {
+  expect(askOne(shoulder, onPad(20), 'glass=normal').has?.amount.value).toBeCloseTo(0.079 * 300, 0);
+});
+
+test('sliding the pad brings the use it promises, whichever piece the slide is counted on', () => {
+  for (const at of ['plate/bottom', 'pad/top'] as const) {
+    const shoot = onPad(120, (draft) => {
+      const [part, point] = at.split('/') as [string, string];
+      draft.kit.parts[part].points[point].slideMm = [-90, 90];
+    });
+    const mend = askOne(shoulder, shoot, 'glass=normal').mends?.find(({ edit }) => edit !== undefined);
+    expect(mend?.says).toMatch(/Slide the pad .* forward/);
+    const after = applyEdit(shoot, mend!.edit!);
+    if (!after.ok) throw new Error('The edit has faults.');
+    expect(askOne(shoulder, after.value.shoot, 'glass=normal').use).toBeCloseTo(mend!.use!, 9);
+  }
 });

@@ -19,7 +19,6 @@ export interface PlacedSolid {
 export class PlacedPart {
   /** `build/piece`; of a pack `build/piece#1`. */
   readonly ref: string;
-  readonly name: string;
   readonly build: string;
   readonly part: PartView;
   /** The piece; of a pack the plate it is on. */
@@ -27,13 +26,16 @@ export class PlacedPart {
   /** From the part's own frame to the frame of its build. */
   readonly at: Transform;
 
-  constructor({ ref, name, build, part, piece, at }: { ref: string; name: string; build: string; part: PartView; piece: SetupPiece; at: Transform }) {
+  constructor({ ref, build, part, piece, at }: { ref: string; build: string; part: PartView; piece: SetupPiece; at: Transform }) {
     this.ref = ref;
-    this.name = name;
     this.build = build;
     this.part = part;
     this.piece = piece;
     this.at = at;
+  }
+
+  get name(): string {
+    return this.isPack ? this.part.name : this.piece.name;
   }
 
   get isPack(): boolean {
@@ -87,7 +89,7 @@ export function placedParts(ledger: Ledger, setup: string, glass: string, places
   for (const [ref, at] of places) {
     const piece = pieces.get(ref);
     if (piece === undefined) continue;
-    placed.set(ref, new PlacedPart({ ref, name: piece.name, build: piece.build, part: piece.part, piece, at }));
+    placed.set(ref, new PlacedPart({ ref, build: piece.build, part: piece.part, piece, at }));
     for (const pack of packsOn(ledger, piece, at)) placed.set(pack.ref, pack);
   }
   return placed;
@@ -101,7 +103,7 @@ function packsOn(ledger: Ledger, piece: SetupPiece, at: Transform): PlacedPart[]
     const [seat, foot] = [seats[index], batteryPoints(part)[0]].map((point) => (point === undefined ? undefined : pointFrame(point)));
     if (seat === undefined || foot === undefined) return [];
     const stands = compose(compose(compose(at, seat), jointTransform('battery plate', {})), inverse(foot));
-    return [new PlacedPart({ ref: `${piece.ref}#${index + 1}`, name: part.name, build: piece.build, part, piece, at: stands })];
+    return [new PlacedPart({ ref: `${piece.ref}#${index + 1}`, build: piece.build, part, piece, at: stands })];
   });
 }
 

@@ -1,11 +1,9 @@
 import type { JointHold } from '../../assembly/hold/jointHold.ts';
+import { rigModes } from '../../assembly/hold/rigModes.ts';
 import { type RigNetwork, type Variation, rigNetwork } from '../../assembly/hold/rigNetwork.ts';
 import type { Mode } from '../../calc/mechanics/network/modes.ts';
 import type { Ledger } from '../../shoot/ledger/Ledger.ts';
 import type { SetupGlass } from '../subjects.ts';
-
-/** Enough to pass over the six ways in which the whole rig moves on what holds it. */
-const MODES = 10;
 
 /** A way in which a rig swings by itself, and how much of the swing's energy each of its joints holds, the most first. */
 export interface OwnSwing {
@@ -20,12 +18,13 @@ export interface OwnSwing {
 export function ownSwings(ledger: Ledger, { setup, glass }: SetupGlass, variation?: Variation): readonly OwnSwing[] {
   return ledger.cell(`own swings|${setup}|${glass}|${variation?.key ?? ''}`, () => {
     const rig = rigNetwork(ledger, setup, glass, variation);
-    if (rig === undefined || rig.network.freeMotions.length > 0) return [];
-    return rig.network.modes(MODES).map((mode) => ({ mode, shares: sharesOf(rig, mode) })).filter(({ shares }) => groundShare(shares) < 0.5);
+    if (rig === undefined) return [];
+    return rigModes(ledger, setup, glass, variation).map((mode) => ({ mode, shares: sharesOf(rig, mode) })).filter(({ shares }) => groundShare(shares) < 0.5);
   });
 }
 
-const sharesOf = ({ springs }: RigNetwork, { springShares }: Mode): OwnSwing['shares'] =>
+/** Of a swing's energy, how much each joint and the ground hold, the most first. */
+export const sharesOf = ({ springs }: RigNetwork, { springShares }: Mode): OwnSwing['shares'] =>
   springs.map((spring, at) => ({ spring, share: springShares[at]?.reduce((sum, one) => sum + one, 0) ?? 0 })).toSorted((a, b) => b.share - a.share);
 
 const groundShare = (shares: OwnSwing['shares']): number => shares.filter(({ spring }) => spring === 'ground').reduce((sum, one) => sum + one.share, 0);

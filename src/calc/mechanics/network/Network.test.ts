@@ -261,3 +261,18 @@ test('a network that does not hold is a mistake to solve', () => {
   expect(network.freeMotions[0]).toMatchObject({ bodies: ['lone'], ways: 6 });
   expect(() => network.solve([])).toThrow('does not hold together');
 });
+
+property.prop([fc.integer({ min: 2, max: 6 }), fc.integer({ min: 1, max: 500 })])('all modes together, each with the work of a force in it over ω², make the static shift', (size, seed) => {
+  // Modal superposition of a static load (any textbook of structural dynamics); exact where every direction has mass.
+  const rig = randomRig(size, seed);
+  const solid = { ...rig, bodies: rig.bodies.map((body) => (body.fixed === true ? body : { ...body, massG: 500, inertiaKgM2: [[2e-4, 0, 0], [0, 2e-4, 0], [0, 0, 2e-4]] as Tensor })) };
+  const network = new Network(solid);
+  const [body, atMm, forceN] = [`body ${size - 1}`, solid.bodies[size - 1]!.centreMm, [3, -20, 5] as Vector];
+  const modes = network.modes(6 * (size - 1));
+  const sum = modes.reduce<Vector>((all, { shape, frequencyHz }) => {
+    const moved = shape.shiftAt(body, atMm);
+    return plus(all, times(moved, (dot(moved, forceN) * 1e-3) / (2 * Math.PI * frequencyHz) ** 2));
+  }, [0, 0, 0]);
+  const still = network.solve([{ body, forceN, atMm }]).motion.shiftAt(body, atMm);
+  expect(Math.hypot(...minus(sum, still))).toBeLessThan(1e-6 * Math.hypot(...still));
+});

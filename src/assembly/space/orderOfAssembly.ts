@@ -2,7 +2,7 @@ import type { Ledger } from '../../shoot/ledger/Ledger.ts';
 import { placeSetup } from '../placing/placeSetup.ts';
 import type { ModelJoint, RigModel } from '../placing/rigModel.ts';
 import { IDENTITY, type Transform, type Vector, add, apply, rotate, scale } from '../placing/Transform.ts';
-import { type Body, bodies, boxAround } from './bodies.ts';
+import { type Body, bodies, boxAround, boxesMeet } from './bodies.ts';
 
 /** One step: a piece goes on, and the joints that fix it to what is there already. */
 export interface AssemblyStep {
@@ -27,40 +27,68 @@ const SCREWED = new Set(['thread', 'hole', 'stud', 'tripod plate']);
  */
 export function orderOfAssembly(ledger: Ledger, setup: string, glass: string): AssemblyOrder {
   return ledger.cell(`order of assembly|${setup}|${glass}`, () => {
-    const placement = placeSetup(ledger, setup, glass);
-    const keyBlocked = keyBlocker(ledger, setup, glass, placement.places);
-    const { roots } = placement.model;
-    const left = new Set([...placement.places.keys()].filter((ref) => !roots.includes(ref)));
-    const off: AssemblyStep[] = [];
-    const blocked: { joint: ModelJoint; by: string }[] = [];
-    while (left.size > 0) {
-      const there = new Set([...roots, ...left]);
-      const loose = [...left].filter((ref) => carriesNothing(placement.model, ref, left)).toSorted();
-      const free = loose.find((ref) => fixings(placement.model, ref, there).every((joint) => keyBlocked(joint, there) === undefined));
-      const next = free ?? loose[0] ?? ([...left].toSorted()[0] as string);
-      const joints = fixings(placement.model, next, there);
-      if (free === undefined) {
-        for (const joint of joints) {
-          const by = keyBlocked(joint, there);
-          if (by !== undefined) blocked.push({ joint, by });
-        }
-      }
-      off.push({ ref: next, joints });
-      left.delete(next);
-    }
-    return { steps: [...roots.map((ref) => ({ ref, joints: [] })), ...off.toReversed()], blocked };
+    const { model, places } = placeSetup(ledger, setup, glass);
+    const { off, blocked } = takenApart(model, places, keyBlocker(ledger, setup, glass, places));
+    return { steps: [...model.roots.map((ref) => ({ ref, joints: [] })), ...off.toReversed()], blocked };
   });
 }
 
-/** Nothing that is still on hangs by the tree on this piece. */
-const carriesNothing = (model: RigModel, ref: string, left: ReadonlySet<string>): boolean => !model.tree.some(({ parent, child }) => parent === ref && left.has(child));
+type KeyBlocked = (joint: ModelJoint, there: ReadonlySet<string>) => string | undefined;
 
-function fixings(model: RigModel, ref: string, there: ReadonlySet<string>): ModelJoint[] {
-  return [...model.tree, ...model.loops, ...model.meshes].filter(({ joint: { a, b } }) => (a.ref === ref && there.has(b.ref)) || (b.ref === ref && there.has(a.ref)));
+function takenApart(model: RigModel, places: ReadonlyMap<string, Transform>, keyBlocked: KeyBlocked): { readonly off: readonly AssemblyStep[]; readonly blocked: AssemblyOrder['blocked'] } {
+  const fixings = fixingsOf(model);
+  const there = new Set([...model.roots, ...places.keys()]);
+  // How many pieces that are still on hang by the tree on each.
+  const carries = new Map<string, number>();
+  for (const { parent } of model.tree) carries.set(parent, (carries.get(parent) ?? 0) + 1);
+  const loose = [...places.keys()].filter((ref) => !carries.has(ref) && !model.roots.includes(ref)).toSorted();
+  const off: AssemblyStep[] = [];
+  const blocked: { joint: ModelJoint; by: string }[] = [];
+  while (loose.length > 0) {
+    const free = loose.findIndex((ref) => fixings(ref, there).every((joint) => keyBlocked(joint, there) === undefined));
+    const [next] = loose.splice(Math.max(0, free), 1) as [string];
+    const joints = fixings(next, there);
+    if (free < 0) {
+      for (const joint of joints) {
+        const by = keyBlocked(joint, there);
+        if (by !== undefined) blocked.push({ joint, by });
+      }
+    }
+    off.push({ ref: next, joints });
+    there.delete(next);
+    const parent = model.stepTo.get(next)?.parent;
+    if (parent === undefined) continue;
+    const still = (carries.get(parent) ?? 0) - 1;
+    carries.set(parent, still);
+    if (still === 0 && !model.roots.includes(parent)) loose.splice(placeIn(loose, parent), 0, parent);
+  }
+  return { off, blocked };
+}
+
+/** Where a name belongs among sorted names. */
+function placeIn(sorted: readonly string[], name: string): number {
+  const at = sorted.findIndex((one) => one > name);
+  return at < 0 ? sorted.length : at;
+}
+
+/** What joins a piece to those that are there. */
+function fixingsOf(model: RigModel): (ref: string, there: ReadonlySet<string>) => ModelJoint[] {
+  const around = new Map<string, { readonly by: ModelJoint; readonly other: string }[]>();
+  const note = (ref: string, other: string, by: ModelJoint): void => {
+    const own = around.get(ref);
+    if (own === undefined) around.set(ref, [{ by, other }]);
+    else own.push({ by, other });
+  };
+  for (const by of [...model.tree, ...model.loops, ...model.meshes]) {
+    const { a, b } = by.joint;
+    note(a.ref, b.ref, by);
+    if (a.ref !== b.ref) note(b.ref, a.ref, by);
+  }
+  return (ref, there) => (around.get(ref) ?? []).flatMap(({ by, other }) => (there.has(other) ? [by] : []));
 }
 
 /** Finds the piece that stands where the key of a joint's screw has to go, among those that are there. */
-function keyBlocker(ledger: Ledger, setup: string, glass: string, places: ReadonlyMap<string, Transform>): (joint: ModelJoint, there: ReadonlySet<string>) => string | undefined {
+function keyBlocker(ledger: Ledger, setup: string, glass: string, places: ReadonlyMap<string, Transform>): KeyBlocked {
   const all = bodies(ledger, setup, glass);
   const known = new Map<ModelJoint, readonly string[]>();
   return (joint, there) => {
@@ -80,7 +108,7 @@ function piecesInWay({ joint, frameA, frameB }: ModelJoint, all: readonly Body[]
   const thickness = throughPart(all.filter(({ world }) => world.piece.ref === screw.end.ref).map(({ hull }) => hull), head, away);
   const key = rod(add(head, scale(away, thickness + 1)), away);
   const box = boxAround(key);
-  const near = all.filter((body) => body.world.piece.build === joint.build && body.world.piece.ref !== joint.a.ref && body.world.piece.ref !== joint.b.ref);
+  const near = all.filter((body) => boxesMeet(body.box, box) && body.world.piece.build === joint.build && body.world.piece.ref !== joint.a.ref && body.world.piece.ref !== joint.b.ref);
   return [...new Set(near.filter((body) => body.meets(key, box)).map(({ world }) => world.piece.ref))].toSorted();
 }
 

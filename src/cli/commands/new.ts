@@ -3,13 +3,12 @@ import { Command } from 'commander';
 import { questions } from '../../check/questions/index.generated.ts';
 import { Checker } from '../../check/Checker.ts';
 import { measureFirst } from '../../check/measureFirst.ts';
-import { nearestName } from '../../faults/nearestName.ts';
-import type { Fault, Outcome } from '../../faults/Fault.ts';
+import { type Typed, usualAnswer, usualAnswers } from '../../propose/first/usualAnswer.ts';
 import { FIRST_QUESTIONS, type FirstAnswers, type FirstQuestion } from '../../shoot/new/firstQuestions.ts';
 import { newShoot } from '../../shoot/new/newShoot.ts';
+import { readAnswer } from '../../shoot/new/readAnswer.ts';
 import { checkShoot } from '../../shoot/read.ts';
 import { writeShoot } from '../../shoot/write.ts';
-import { readLength } from '../../units/length.ts';
 import { summaryLine } from '../checkText.ts';
 import { writeWhole } from '../files.ts';
 import { paintFor } from '../paint.ts';
@@ -41,54 +40,49 @@ function choicesText(): string {
 
 async function makeNew(world: World, file: string, options: Readonly<Record<string, string>>): Promise<void> {
   if (existsSync(file)) throw new Refusal(file, [{ path: '', message: 'This file exists already; it was not touched.', cure: 'Give another name.' }]);
-  const answers: Record<string, unknown> = {};
-  for (const question of FIRST_QUESTIONS) answers[question.key] = await answerTo(world, question, answers, options[camel(question.key)]);
-  const shoot = valueOrRefuse(checkShoot(newShoot(answers as unknown as FirstAnswers)), file);
+  const given = Object.fromEntries(FIRST_QUESTIONS.flatMap(({ key }) => (options[camel(key)] === undefined ? [] : [[key, options[camel(key)]]]))) as Typed;
+  const typed = world.ask === undefined ? usualAnswers(given) : await asked(world, world.ask, given);
+  const answers: Partial<Record<keyof FirstAnswers, unknown>> = {};
+  for (const question of FIRST_QUESTIONS) answers[question.key] = valueOrRefuse(readAnswer(question, typed[question.key], answers as Partial<FirstAnswers>), `--${optionOf(question.key)}`);
+  const shoot = valueOrRefuse(checkShoot(newShoot(answers as FirstAnswers)), file);
   writeWhole(file, writeShoot(shoot));
   const checker = new Checker(shoot, questions);
-  const given = checker.answers();
+  const found = checker.answers();
   const paint = paintFor(world);
-  const first = measureFirst(checker, given).slice(0, 5).map(({ says, how }) => `  ${says}: ${how}`);
-  world.out(`Written: ${file}\n${summaryLine(given, paint)}\n`);
+  const first = measureFirst(checker, found).slice(0, 5).map(({ says, how }) => `  ${says}: ${how}`);
+  world.out(`Written: ${file}\n${summaryLine(found, paint)}\n`);
   if (first.length > 0) world.out(`\nMeasure these first; most answers rest on them:\n${first.join('\n')}\n`);
   world.out(`\nNext: setworthy check ${file}\n`);
 }
 
-async function answerTo(world: World, question: FirstQuestion, soFar: Partial<FirstAnswers>, option: string | undefined): Promise<unknown> {
-  const usual = question.usual(soFar);
-  const choices = question.choices?.(soFar);
-  if (option !== undefined || world.ask === undefined) return valueOrRefuse(understood(question, option ?? usual, choices), `--${optionOf(question.key)}`);
-  if (choices?.length === 1) return choices[0];
-  if (question.arises?.(soFar) === false) return valueOrRefuse(understood(question, usual, choices), `--${optionOf(question.key)}`);
+/** One question after the other, but for what options have answered and what goes without saying. */
+async function asked(world: World, ask: (prompt: string) => Promise<string>, given: Typed): Promise<Record<keyof FirstAnswers, string>> {
+  const typed: Partial<Record<keyof FirstAnswers, string>> = {};
+  const so: Partial<Record<keyof FirstAnswers, unknown>> = {};
+  for (const question of FIRST_QUESTIONS) {
+    const before = so as Partial<FirstAnswers>;
+    const usual = usualAnswer(question, typed);
+    const choices = question.choices?.(before);
+    const settled = given[question.key] ?? (choices?.length === 1 ? choices[0] : question.arises?.(before) === false ? usual : undefined);
+    const answer = settled ?? (await answerTo(world, ask, question, { before, usual, choices: choices?.filter((one) => question.unfit?.(one, before) === undefined) }));
+    typed[question.key] = answer;
+    so[question.key] = valueOrRefuse(readAnswer(question, answer, before), `--${optionOf(question.key)}`);
+  }
+  return typed as Record<keyof FirstAnswers, string>;
+}
+
+interface Prompt {
+  readonly before: Partial<FirstAnswers>;
+  readonly usual: string;
+  readonly choices: readonly string[] | undefined;
+}
+
+async function answerTo(world: World, ask: (prompt: string) => Promise<string>, question: FirstQuestion, { before, usual, choices }: Prompt): Promise<string> {
   for (;;) {
     if (choices !== undefined) world.out(`  ${choices.join('  ')}\n`);
-    const typed = (await world.ask(`${question.asks} [${usual}] `)).trim();
-    const outcome = understood(question, typed === '' ? usual : typed, choices);
-    if (outcome.ok) return outcome.value;
+    const typed = (await ask(`${question.asks} [${usual}] `)).trim() || usual;
+    const outcome = readAnswer(question, typed, before);
+    if (outcome.ok) return typed;
     world.err(`  ${outcome.faults.map(({ message, cure }) => `${message} ${cure ?? ''}`).join(' ')}\n`);
   }
 }
-
-function understood(question: FirstQuestion, text: string, choices: readonly string[] | undefined): Outcome<unknown> {
-  if (question.kind === 'text') return { ok: true, value: text, warnings: [] };
-  if (question.kind === 'length') return readLength(text);
-  if (question.kind === 'number') {
-    const value = numberIn(text, question.written);
-    const whole = question.written === 'whole';
-    if (Number.isFinite(value) && value > 0 && (!whole || Number.isInteger(value))) return { ok: true, value, warnings: [] };
-    return refuse({ path: '', message: `"${text}" is not a ${whole ? 'whole ' : ''}number above zero.`, cure: `Usual: ${question.usual({})}.` });
-  }
-  if (choices?.includes(text) === true) return { ok: true, value: text, warnings: [] };
-  const near = nearestName(text, choices ?? []);
-  return refuse({ path: '', message: `There is no "${text}" to choose here.`, cure: near === undefined ? `Choose from: ${choices?.join(', ') ?? ''}.` : `Did you mean "${near}"?` });
-}
-
-/** As people write it: 2,39 or 2.39:1 or 16:9 for an aspect, T2.8 for a T-stop. NaN where it is no number. */
-function numberIn(text: string, written: FirstQuestion['written']): number {
-  const plain = text.trim().replaceAll(',', '.');
-  if (written === 'T-stop') return Number(plain.replace(/^T\s*/i, '') || Number.NaN);
-  const [across, down = '1', ...more] = written === 'aspect' ? plain.split(':') : [plain];
-  return more.length > 0 || down.trim() === '' ? Number.NaN : Number(across) / Number(down);
-}
-
-const refuse = (fault: Fault): Outcome<never> => ({ ok: false, faults: [fault] });

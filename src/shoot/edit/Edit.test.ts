@@ -76,7 +76,7 @@ test('a glass called after its lens takes the new name, and the one kept keeps t
 const firstShoot = (): Shoot =>
   newShoot({
     title: 'Two', body: 'body-full-frame', mode: 'open-gate', aspect: 2, widthPx: 3840, lens: 'lens-50', block: 'none', focuser: 'none', distanceMm: 2000, tStop: 2.8,
-    operator: 'monitor-5-bright', puller: 'none', director: 'none', link: 'cable', motor: 'none', pack: 'pack-14v-98', packs: 2,
+    place: 'interior', operator: 'monitor-5-bright', puller: 'none', director: 'none', link: 'cable', motor: 'none', pack: 'pack-14v-98', packs: 2,
   });
 const inStock = (shoot: Shoot, id: string): Shoot => ({ ...shoot, kit: { ...shoot.kit, parts: { ...shoot.kit.parts, [id]: typicalPart(id) as Part } } });
 

@@ -1,6 +1,7 @@
 import { fc, test as property } from '@fast-check/vitest';
 import { expect, test as plainTest } from 'vitest';
 import { checkShoot } from '../read.ts';
+import { whyUnfed } from './feeding.ts';
 import { FIRST_QUESTIONS, type FirstAnswers } from './firstQuestions.ts';
 import { newShoot } from './newShoot.ts';
 
@@ -42,5 +43,17 @@ plainTest('what was not asked is written as an estimate', () => {
 plainTest('packs of 26 V feed 14 V devices through taps that are brought down (common practice)', () => {
   const { builds, kit } = newShoot(usual({ pack: 'pack-26v-98' }));
   const plate = kit.parts[builds['camera']?.pieces['plate']?.of ?? ''];
-  expect(Object.values(plate?.ports ?? {}).map(({ power }) => power?.outputV)).toEqual([14.4, 14.4, 14.4]);
+  expect(new Set(Object.values(plate?.ports ?? {}).map(({ power }) => power?.outputV))).toEqual(new Set([14.4]));
+});
+
+plainTest('a small pack is clipped on each device it feeds; what it does not feed is said with the reason (common practice: two cells, 6 to 8.4 V)', () => {
+  const { builds } = newShoot(usual({ body: 'body-mirrorless-full-frame', pack: 'pack-7v-48', puller: 'none', motor: 'none', operator: 'monitor-5' }));
+  expect(Object.keys(builds['camera']?.lines ?? {}).filter((line) => line.endsWith('-power'))).toEqual(['body-plate-body-power', 'monitor-plate-monitor-power']);
+  expect(whyUnfed('pack-7v-48', 'body-full-frame')).toBe('the full-frame cinema body takes no less than 11 V, and this pack ends at 6 V.');
+  expect(whyUnfed('pack-7v-48', 'body-mirrorless-full-frame')).toBeUndefined();
+});
+
+plainTest('one transmitter has one mode for everybody: the fast one with a puller, the detailed one without (common practice)', () => {
+  const modeWith = (puller: string) => newShoot(usual({ puller, director: 'monitor-17', link: 'two-mode' })).builds['camera']?.pieces['transmitter']?.mode;
+  expect([modeWith('monitor-7'), modeWith('none')]).toEqual(['fast', 'detailed']);
 });

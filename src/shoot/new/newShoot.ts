@@ -3,8 +3,9 @@ import type { Needs } from '../schema/day.ts';
 import type { Part } from '../schema/part.ts';
 import { FORMAT, type Shoot, VERSION } from '../schema/shoot.ts';
 import { typicalPart, typicalParts } from '../typical/typicalParts.ts';
-import type { FirstAnswers } from './firstQuestions.ts';
-import { type Wiring, connect, connectFar, feed } from './wiring.ts';
+import { type FirstAnswers, squeezeOf } from './firstQuestions.ts';
+import { feedAll, platesOf } from './feeding.ts';
+import { type Wiring, connect, connectFar } from './wiring.ts';
 
 /** A first shoot of typical parts, wired and powered, without geometry: enough for `check` to answer usefully. */
 export function newShoot(answers: FirstAnswers): Shoot {
@@ -28,12 +29,17 @@ export function newShoot(answers: FirstAnswers): Shoot {
     shots: {
       first: {
         name: 'First shot', setup: 'first', glass: 'first', day: 'first', tStop: answers.tStop, subject: [{ atS: 0, distanceMm: Number.isFinite(answers.distanceMm) ? answers.distanceMm : 'infinity' }],
-        pulledBy: answers.puller === 'none' ? 'operator' : 'puller', method: 'both', linkDistanceM: guessed(15),
+        pulledBy: answers.puller === 'none' ? 'operator' : 'puller', method: 'both', linkDistanceM: guessed(15), place: outside(answers) ? 'exterior' : 'interior',
       },
     },
-    days: { first: { name: 'First day', temperatureC: guessed(15), illuminanceLux: guessed(5000), workHours: 8 } },
+    days: { first: { name: 'First day', temperatureC: guessed(15), illuminanceLux: guessed(outside(answers) ? OVERCAST_LUX : ROOM_LUX), workHours: 8 } },
   };
 }
+
+/** Light that falls on a screen. Common practice: a lit room, and a day without sun. */
+const ROOM_LUX = 500;
+const OVERCAST_LUX = 5000;
+const outside = ({ place }: FirstAnswers): boolean => place === 'exterior';
 
 /** What nobody was asked: it must not pass for a figure off a sheet. */
 const guessed = (value: number): { value: number; basis: 'estimate' } => ({ value, basis: 'estimate' });
@@ -46,56 +52,30 @@ interface Assembled {
 const newWiring = (pieces: Record<string, Piece>): Wiring => ({ pieces, lines: {}, cables: new Set(), takenAfar: new Set() });
 const present = (id: string): boolean => id !== 'none';
 
-function plateFor(pack: string): string {
-  const nominalV = Number(typicalParts[pack]?.pack?.nominalV);
-  return nominalV < 10 ? 'plate-small' : nominalV > 20 ? 'plate-26v' : 'plate-hot-swap';
-}
-
-function squeezeOf({ lens, block }: FirstAnswers): number {
-  return Number(typicalParts[lens]?.lens?.squeeze ?? 1) * Number(typicalParts[block]?.block?.squeeze ?? 1);
-}
-
 function cameraBuild(answers: FirstAnswers): Assembled {
   const radio = answers.link !== 'cable' && (present(answers.puller) || present(answers.director));
   const motor = present(answers.motor);
-  const powered: Record<string, Piece> = { plate: { of: plateFor(answers.pack), packs: [answers.pack] } };
-  const wiring = newWiring({
+  const devices: Record<string, Piece> = {
     body: { of: answers.body },
     ...(present(answers.operator) ? { monitor: { of: answers.operator, squeeze: squeezeOf(answers) } } : {}),
-    ...(radio ? { transmitter: { of: `transmitter-${answers.link}`, net: 'picture', mode: firstMode(`transmitter-${answers.link}`) } } : {}),
+    ...(radio ? { transmitter: { of: `transmitter-${answers.link}`, net: 'picture', mode: modeFor(`transmitter-${answers.link}`, answers) } } : {}),
     ...(motor ? { motor: { of: answers.motor }, 'motor-receiver': { of: 'motor-receiver', net: 'focus', mode: 'normal' } } : {}),
-    ...powered,
-  });
-  const sources = Object.keys(powered);
+  };
+  const drawing = Object.keys(devices).filter((piece) => piece !== 'motor');
+  const wiring = newWiring({ ...devices, ...platesOf(answers.pack, drawing) });
   if (present(answers.operator)) connect(wiring, 'video', 'body', 'monitor');
   if (radio && !connect(wiring, 'video', 'body', 'transmitter') && present(answers.operator)) connect(wiring, 'video', 'monitor', 'transmitter');
   if (motor) connect(wiring, 'control', 'motor-receiver', 'motor');
-  feedAll(wiring, sources, ['body', 'monitor', 'transmitter', 'motor-receiver']);
+  feedAll(wiring, drawing);
   return { wiring, build: { name: 'Camera', purpose: 'tripod', root: 'body', camera: 'body', pieces: wiring.pieces, lines: wiring.lines } };
 }
 
-/** Feeds each piece that needs power; where outlets run out, a splitter takes the last ones; another voltage gets a regulator. What finds no feed stays unfed, and the check says so. */
-function feedAll(wiring: Wiring, sources: readonly string[], pieces: readonly string[]): void {
-  const there = pieces.filter((piece) => wiring.pieces[piece] !== undefined);
-  const viaTap = there.filter((piece) => !barrelFed(wiring, piece));
-  const outlets = sources.flatMap((source) => Object.values(typicalParts[wiring.pieces[source]?.of ?? '']?.ports ?? {})).filter(({ way }) => way === 'out').length;
-  const feeds = [...sources];
-  if (there.length > outlets) feeds.push(...added(wiring, 'tap-splitter', sources));
-  for (const piece of there.filter((one) => !viaTap.includes(one))) if (!feed(wiring, feeds, piece)) feed(wiring, added(wiring, 'regulator-8v', feeds), piece);
-  for (const piece of viaTap) feed(wiring, feeds, piece);
+/** One transmitter has one mode for everybody: the puller wants no delay, and without one the detail comes first (common practice). */
+function modeFor(radio: string, { puller }: FirstAnswers): string {
+  const modes = Object.entries(typicalParts[radio]?.radio?.modes ?? {});
+  const cost = ({ delayMs, heightPx }: (typeof modes)[number][1]): number => (present(puller) ? Number(delayMs) : -Number(heightPx));
+  return modes.toSorted(([, one], [, other]) => cost(one) - cost(other))[0]?.[0] ?? '';
 }
-
-/** A helper between source and device, where it can itself be fed: its id, or nothing. */
-function added(wiring: Wiring, of: string, sources: readonly string[]): string[] {
-  wiring.pieces[of] = { of };
-  if (feed(wiring, sources, of)) return [of];
-  delete wiring.pieces[of];
-  return [];
-}
-
-const barrelFed = ({ pieces }: Wiring, piece: string): boolean => typicalParts[pieces[piece]?.of ?? '']?.ports?.['dc-in']?.connector.startsWith('barrel') === true;
-
-const firstMode = (radio: string): string => Object.keys(typicalParts[radio]?.radio?.modes ?? {}).at(-1) ?? '';
 
 function stationBuilds(answers: FirstAnswers, camera: Wiring): Record<string, Assembled> {
   const stations: Record<string, Assembled> = {};
@@ -108,22 +88,30 @@ function stationBuilds(answers: FirstAnswers, camera: Wiring): Record<string, As
   return stations;
 }
 
+/** Pullers punch in to judge focus (common practice). */
+function punchIn(screen: string): Pick<Piece, 'zoom'> {
+  const zooms = typicalParts[screen]?.screen?.zooms ?? [];
+  return zooms.length === 0 ? {} : { zoom: Math.max(...zooms) };
+}
+
 function station(answers: FirstAnswers, screen: string, name: string, purpose: Build['purpose'], handUnit: boolean): Assembled {
   const radio = answers.link !== 'cable';
-  const wiring = newWiring({
-    monitor: { of: screen, squeeze: squeezeOf(answers) },
-    ...(radio ? { receiver: { of: `receiver-${answers.link}`, net: 'picture', mode: firstMode(`receiver-${answers.link}`) } } : {}),
+  const devices: Record<string, Piece> = {
+    monitor: { of: screen, squeeze: squeezeOf(answers), ...(purpose === 'focus station' ? punchIn(screen) : {}) },
+    ...(radio ? { receiver: { of: `receiver-${answers.link}`, net: 'picture', mode: modeFor(`receiver-${answers.link}`, answers) } } : {}),
     ...(handUnit ? { 'hand-unit': { of: 'hand-unit', net: 'focus', mode: 'normal' } } : {}),
-    plate: { of: plateFor(answers.pack), packs: [answers.pack] },
-  });
+  };
+  const plates = platesOf(answers.pack, Object.keys(devices));
+  const wiring = newWiring({ ...devices, ...plates });
   if (radio) connect(wiring, 'video', 'receiver', 'monitor');
-  feedAll(wiring, ['plate'], ['monitor', 'receiver', 'hand-unit']);
-  return { wiring, build: { name, purpose, station: true, root: 'plate', pieces: wiring.pieces, lines: wiring.lines } };
+  feedAll(wiring, Object.keys(devices));
+  return { wiring, build: { name, purpose, station: true, root: Object.keys(plates)[0] ?? 'monitor', pieces: wiring.pieces, lines: wiring.lines } };
 }
 
 function glassOf({ body, lens, block, focuser }: FirstAnswers): Glass {
-  const adapter = typicalParts[lens]?.lens?.mount === typicalParts[body]?.body?.mount ? 'none' : 'mount-adapter-long-short';
-  const chosen = { 'mount-adapter': adapter, lens, block, focuser };
+  const [lensMount, bodyMount] = [typicalParts[lens]?.lens?.mount, typicalParts[body]?.body?.mount];
+  const adapter = Object.keys(typicalParts).find((id) => typicalParts[id]?.mountAdapter?.lensMount === lensMount && typicalParts[id]?.mountAdapter?.bodyMount === bodyMount);
+  const chosen = { 'mount-adapter': adapter ?? 'none', lens, block, focuser };
   const there = Object.entries(chosen).filter(([, of]) => present(of));
   const name = there.filter(([id]) => id !== 'mount-adapter').map(([, of]) => typicalParts[of]?.name ?? of).join(' + ');
   return { name, stack: there.map(([id]) => id), pieces: Object.fromEntries(there.map(([id, of]) => [id, { of }])) };
@@ -136,9 +124,15 @@ function needsOf(answers: FirstAnswers): Needs {
     viewers: {
       ...(present(answers.operator) ? seen('operator', 'operate', 'camera/monitor', 450) : {}),
       ...(present(answers.puller) ? seen('puller', 'pull focus', 'puller/monitor', 600) : {}),
-      ...(present(answers.director) ? seen('director', 'direct', 'director/monitor', 1200) : {}),
+      ...(present(answers.director) ? seen('director', 'direct', 'director/monitor', designDistanceMm(answers.director)) : {}),
     },
   };
+}
+
+/** Where a picture of 1080 lines is watched from, with as many lines as the eye resolves: 3.2 heights of a 16:9 panel (ITU-R BT.500, from memory); small ones are held in the hands. */
+function designDistanceMm(screen: string): number {
+  const heightMm = (Number(typicalParts[screen]?.screen?.diagonalMm) * 9) / Math.hypot(16, 9);
+  return Math.max(400, Math.round((3.2 * heightMm) / 50) * 50);
 }
 
 /** The kit holds every class in use, as often as it is used; the packs as many as there are. */

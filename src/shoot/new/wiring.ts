@@ -20,7 +20,7 @@ export function connect(wiring: Wiring, kind: Kind, from: string, to: string): b
   const inputs = freePorts(wiring, to, kind, 'in');
   for (const [outId, output] of outputs) {
     for (const [inId, input] of inputs) {
-      const cable = cableBetween(output, input);
+      const cable = cableBetween(output, input, drawnA(partOf(wiring, to)));
       if (cable === undefined) continue;
       wiring.cables.add(cable);
       wiring.lines[`${from}-${to}-${kind}`] = { from: `${from}/${outId}`, to: `${to}/${inId}`, cable };
@@ -59,8 +59,17 @@ function freePorts(wiring: Wiring, piece: string, kind: Kind, way: 'in' | 'out')
 
 const partOf = ({ pieces }: Wiring, piece: string): Omit<Part, 'basis'> | undefined => typicalParts[pieces[piece]?.of ?? ''];
 
-/** The shortest typical cable whose two ends go into these two sockets, either way round. */
-const cableBetween = (a: Port, b: Port): string | undefined => cablesBetween(a, b)[0];
+/** The shortest typical cable whose two ends go into these two sockets, either way round, and that bears the current if any does. */
+function cableBetween(a: Port, b: Port, leastA: number): string | undefined {
+  const fits = cablesBetween(a, b);
+  return fits.find((id) => a.kind !== 'power' || Number(typicalParts[id]?.cable?.maxA) >= leastA) ?? fits[0];
+}
+
+/** What a device draws at most, at the least voltage it takes. */
+function drawnA(part: Omit<Part, 'basis'> | undefined): number {
+  const lowV = Object.values(part?.ports ?? {}).find(({ kind, way }) => kind === 'power' && way === 'in')?.power?.lowV;
+  return Number(part?.draw?.peakW ?? part?.draw?.typicalW ?? 0) / Number(lowV ?? Infinity);
+}
 
 /** The typical cables between two sockets, shortest first. */
 function cablesBetween(a: Port, b: Port): string[] {

@@ -21,6 +21,9 @@ const ROWS: readonly Row[] = [
   { id: 'body-mirrorless-four-thirds', name: 'Small four-thirds body', mount: 'short 19 mm', flangeMm: 19.25, massG: 660, watts: 8, sdi: false, modes: [['anamorphic', '4:3 for 1.33× to 2×', 3328, 2496, 17.3, 13], ['wide', '17:9', 4096, 2160, 17.3, 9.1]] },
 ];
 
+/** Common practice: more than a tap gives goes in by a larger plug. */
+const HEAVY_W = 50;
+
 export const bodies = roomOf(ROWS, ({ id, name, mount, flangeMm, massG, watts, modes, sdi }) => [
   id,
   {
@@ -30,12 +33,12 @@ export const bodies = roomOf(ROWS, ({ id, name, mount, flangeMm, massG, watts, m
     ports: {
       ...(sdi ? { 'sdi-out': { kind: 'video', way: 'out', connector: 'BNC', sex: 'female', video: { signal: 'SDI', level: '3G' } } as const } : {}),
       'hdmi-out': { kind: 'video', way: 'out', connector: sdi ? 'HDMI A' : 'HDMI D', sex: 'female', video: { signal: 'HDMI', level: '2.0' } },
-      'dc-in': { kind: 'power', way: 'in', connector: sdi ? '2-pin tap' : 'barrel 5.5×2.1', sex: sdi ? 'male' : 'female', power: sdi ? { lowV: 11, highV: 17, maxA: 8 } : { lowV: 7, highV: 9, maxA: 3, polarity: 'centre plus' } },
+      'dc-in': watts >= HEAVY_W ? { kind: 'power', way: 'in', connector: 'XLR 4', sex: 'male', power: { lowV: 11, highV: 17, maxA: 12 } } : { kind: 'power', way: 'in', connector: sdi ? '2-pin tap' : 'barrel 5.5×2.1', sex: sdi ? 'male' : 'female', power: sdi ? { lowV: 11, highV: 17, maxA: 8 } : { lowV: 6, highV: 9, maxA: 3, polarity: 'centre plus' } },
     },
   },
 ]);
 
 function modeOf([name, widthPx, heightPx, sensorWidthMm, sensorHeightMm]: readonly [string, number, number, number, number], sdi: boolean): CameraMode {
-  const output = { live: true, widthPx: 1920, heightPx: 1080, sampling: '4:2:2', bitDepth: 10, delayMs: sdi ? 50 : 80 } as const;
+  const output = { live: true, widthPx: 1920, heightPx: 1080, sampling: '4:2:2', bitDepth: 10, delayMs: sdi ? 50 : 60 } as const;
   return { name, widthPx, heightPx, sensorWidthMm, sensorHeightMm, rollingShutterMs: 15, outputs: { ...(sdi ? { 'sdi-out': output } : {}), 'hdmi-out': output } };
 }

@@ -45,6 +45,7 @@ const others: TypicalRoom = {
     },
   },
   'mount-adapter-long-short': { name: 'Mount adapter, long to short', kind: 'mount adapter', massG: 210, lengthMm: 34, mountAdapter: { lensMount: 'long 52 mm', bodyMount: 'short 18 mm', thicknessMm: 34 } },
+  'mount-adapter-long-four-thirds': { name: 'Mount adapter, long to four thirds', kind: 'mount adapter', massG: 200, lengthMm: 32.75, mountAdapter: { lensMount: 'long 52 mm', bodyMount: 'short 19 mm', thicknessMm: 32.75 } },
 };
 
 export const frontOptics: TypicalRoom = { ...blocks, ...closeUps, ...filters, ...others };

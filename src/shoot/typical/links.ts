@@ -2,7 +2,8 @@ import type { Port } from '../schema/electrics.ts';
 import { type TypicalRoom, roomOf } from './typicalPart.ts';
 
 const socket = (way: 'in' | 'out', signal: 'SDI' | 'HDMI', level: string, more: object = {}): Port => ({ kind: 'video', way, connector: signal === 'SDI' ? 'BNC' : 'HDMI A', sex: 'female', video: { signal, level, ...more } });
-const dc: Port = { kind: 'power', way: 'in', connector: '2-pin tap', sex: 'male', power: { lowV: 7, highV: 17, maxA: 2 } };
+// Common practice: what is carried on packs of two cells runs down to their end, 6 V.
+const dc: Port = { kind: 'power', way: 'in', connector: '2-pin tap', sex: 'male', power: { lowV: 6, highV: 17, maxA: 2 } };
 type Modes = Readonly<Record<string, { name: string; delayMs: number; widthPx: number; heightPx: number; maxFrameRateHz: number; bandwidthMHz: number; sensitivityDbm: number }>>;
 
 const FAST = { name: 'fast', delayMs: 5, widthPx: 1280, heightPx: 720, maxFrameRateHz: 60, bandwidthMHz: 40, sensitivityDbm: -76 };

@@ -22,7 +22,8 @@ export const monitors = roomOf(ROWS, ([id, name, inches, widthPx, heightPx, whit
           }
         : {}),
       'hdmi-in': { kind: 'video', way: 'in', connector: 'HDMI A', sex: 'female', video: { signal: 'HDMI', level: '2.0' } },
-      'dc-in': { kind: 'power', way: 'in', connector: '2-pin tap', sex: 'male', power: { lowV: 7, highV: inches > 12 ? 17 : 24, maxA: inches > 12 ? 6 : 3 } },
+      ...(coax ? { 'hdmi-loop': { kind: 'video', way: 'out', connector: 'HDMI A', sex: 'female', video: { signal: 'HDMI', level: '2.0', from: 'hdmi-in', delayMs: 0 } } as const } : {}),
+      'dc-in': { kind: 'power', way: 'in', connector: '2-pin tap', sex: 'male', power: inches > 12 ? { lowV: 10, highV: 17, maxA: 6 } : { lowV: 6, highV: 24, maxA: 4 } },
     },
   },
 ]);

@@ -35,12 +35,12 @@ export const power: TypicalRoom = {
     pack: { chemistry: 'lithium ion', nominalV: 3.7, capacityAh: 20, internalOhm: 0.02, maxA: 12, cutoffV: 3, outlets: true, openCircuit: CELL.map(([charge, volts]): [number, number] => [charge, volts]) },
     ports: { usb: out('USB C', 3, 'pack', { outputV: 5, efficiency: 0.88, profile: 'USB 5 V 3 A' }) },
   },
-  'plate-hot-swap': { name: 'Hot-swap plate', kind: 'battery plate', massG: 420, batteryPlate: { mount: 'wedge plate', packs: 2, hotSwap: true }, ports: { 'tap-1': out('2-pin tap', 8, 'pack'), 'tap-2': out('2-pin tap', 8, 'pack'), 'tap-3': out('2-pin tap', 8, 'pack') } },
+  'plate-hot-swap': { name: 'Hot-swap plate', kind: 'battery plate', massG: 420, batteryPlate: { mount: 'wedge plate', packs: 2, hotSwap: true }, ports: { 'tap-1': out('2-pin tap', 8, 'pack'), 'tap-2': out('2-pin tap', 8, 'pack'), 'tap-3': out('2-pin tap', 8, 'pack'), body: out('XLR 4', 12, 'pack') } },
   'plate-single': { name: 'Battery plate', kind: 'battery plate', massG: 190, batteryPlate: { mount: 'wedge plate', packs: 1, hotSwap: false }, ports: { 'tap-1': out('2-pin tap', 5, 'pack'), 'tap-2': out('2-pin tap', 5, 'pack') } },
   // Common practice: the taps of a plate for 26 V packs are brought down to what 14 V devices take.
   'plate-26v': {
     name: 'Plate for 26 V packs, taps at 14 V', kind: 'battery plate', massG: 460, batteryPlate: { mount: 'wedge plate, 26 V', packs: 2, hotSwap: true },
-    ports: Object.fromEntries([1, 2, 3].map((tap) => [`tap-${tap}`, out('2-pin tap', 8, 'pack', { outputV: 14.4, efficiency: 0.92 })])),
+    ports: { ...Object.fromEntries([1, 2, 3].map((tap) => [`tap-${tap}`, out('2-pin tap', 8, 'pack', { outputV: 14.4, efficiency: 0.92 })])), body: out('XLR 4', 12, 'pack', { outputV: 14.4, efficiency: 0.92 }) },
   },
   'plate-small': { name: 'Plate for small packs', kind: 'battery plate', massG: 90, batteryPlate: { mount: 'small pack shoe', packs: 1, hotSwap: false }, ports: { barrel: out('barrel 5.5×2.1', 3, 'pack', { polarity: 'centre plus' }) } },
   'regulator-8v': { name: 'Regulator to 8 V', kind: 'regulator', massG: 70, ports: { in: { kind: 'power', way: 'in', connector: '2-pin tap', sex: 'male', power: { lowV: 10, highV: 26, maxA: 3 } }, out: out('barrel 5.5×2.1', 3, 'in', { outputV: 8, efficiency: 0.9, polarity: 'centre plus' }) } },

@@ -22,5 +22,6 @@ test('no cable shows a live pin: outlets and the ends that meet them pair female
   const powers = Object.entries(typicalParts).flatMap(([id, { ports = {} }]) => Object.values(ports).filter(({ kind, connector }) => kind === 'power' && connector === '2-pin tap').map(({ way, sex }) => `${id} ${way} ${sex ?? ''}`));
   expect(powers.filter((one) => / out male$| in female$/.test(one))).toEqual([]);
   const ends = Object.values(typicalParts).filter(({ cable }) => cable?.ends.some(({ connector }) => connector === '2-pin tap')).map(({ cable }) => cable?.ends.map(({ sex }) => sex));
-  expect(ends).toEqual([['male', 'female'], ['male', 'female']]);
+  expect(ends.length).toBeGreaterThan(0);
+  expect(ends.filter((one) => one?.filter((sex) => sex === 'female').length === 0)).toEqual([]);
 });

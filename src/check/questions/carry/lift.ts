@@ -1,0 +1,110 @@
+import { pieceSetting } from '../../../assembly/setupPieces.ts';
+import type { PieceMass } from '../../../assembly/hold/pieceMasses.ts';
+import { PartView } from '../../../shoot/ledger/PartView.ts';
+import { carry } from '../../../standards/assumptions/carry.ts';
+import { TEAM_SHARE } from '../../../standards/liftingReach.ts';
+import { printAmount, printNumber } from '../../../units/print.ts';
+import type { Mend, Step } from '../../answer.ts';
+import type { Asking } from '../../Asking.ts';
+import { LARGEST_USE, cannotJudge, judgeRatio } from '../../judge.ts';
+import { nameAt } from '../../nameAt.ts';
+import { type BuildWeight, buildWeights, inWords, notWeighed, nothingWeighed, weightSteps } from '../../quantities/buildWeight.ts';
+import { buildsInUse, isCamera, usesOf } from '../../quantities/buildsInUse.ts';
+import { cautionsFor } from '../../quantities/estimateNote.ts';
+import { type LiftedRig, type SetOn, liftedRig, setOn, staysBelow } from '../../quantities/liftedRig.ts';
+import { type Lifting, type OneLift, oneLift } from '../../quantities/oneLift.ts';
+import { question } from '../../question.ts';
+
+export const lift = question<{ readonly setup: string; readonly build: string }>({
+  id: 'carry.lift',
+  asks: 'Can one person lift it to where it works?',
+  kind: 'immediate',
+  explains:
+    'The built camera with the heaviest glass of its setup, and what goes on each stand, against the recommended weight limit of the revised NIOSH lifting equation for one lift now and then: from the floor to the head, the shoulder or the chest, the hands at the handles or underneath, as far out as half the rig is deep. ' +
+    'The limit is worked out where it is picked up and where it is set down, and the lower one counts, for a camera is set down with care. The mass over that limit is the lifting index; above 1 more and more people are strained. It protects nearly everybody, so that many can lift more, once. ' +
+    'It covers lifting with two hands, not holding and not carrying, no slippery floor, no steps. Legs and stands are carried by themselves and are not in the weight. A rig may slip or swing where a box does not.',
+  sources: ['NIOSH 94-110, Applications Manual for the Revised NIOSH Lifting Equation', TEAM_SHARE.source],
+  subjects: (ledger) => [
+    ...ledger.keys('setups').map((setup) => ({ setup, build: ledger.at(`setups/${setup}/camera`) as string })),
+    ...buildsInUse(ledger).flatMap((build) => usesOf(ledger, build).slice(0, 1).filter((use) => !isCamera(ledger, use, build)).map(({ setup }) => ({ setup, build }))),
+  ],
+  ask: (asking, { setup, build }) => {
+    const { ledger } = asking;
+    const purpose = ledger.at(`builds/${build}/purpose`) as string;
+    const weights = buildWeights(ledger, setup, build, (piece) => !staysBelow(piece, purpose));
+    const [worst] = weights;
+    if (worst === undefined || worst.weighed.length === 0) return cannotJudge(nothingWeighed(weights));
+    const use = { setup, glass: worst.glass };
+    const [rig, on] = [liftedRig(ledger, use, build), setOn(ledger, use, build)];
+    const lifted = liftingOf(asking, rig, on, worst.massG);
+    const found = oneLift(lifted);
+    const camera = isCamera(ledger, use, build);
+    const name = nameAt(ledger, 'builds', build);
+    return judgeRatio({
+      needs: { amount: { value: worst.massG, unit: 'g' }, from: `${worst.weighed.length} pieces${camera ? `, with ${nameAt(ledger, 'glasses', worst.glass)}` : ''}`, word: 'weighs' },
+      has: { amount: { value: found.limitG, unit: 'g' }, from: `one person, hands from ${inMm(lifted.fromMm)} to ${inMm(lifted.toMm)}, grip ${lifted.grip}; ${found.worse} decides`, word: 'limit' },
+      says: { holds: `One person can lift ${name} ${on.says}.`, tight: `One person can only just lift ${name} ${on.says}.`, fails: `${name} is too heavy for one person to lift ${on.says}.` },
+      steps: [...weightSteps(ledger, weights), ...liftSteps(lifted, rig, found), ...belowSteps(on)],
+      mends: found.index > 0.9 ? mends(asking, { worst, lifted, rig, on, found, purpose }) : [],
+      notes: [
+        'By the equation for lifting with two hands; it does not cover holding or carrying. Pain is a reason to stop.', ...cautionsFor(purpose), ...notWeighed(worst),
+        ...(rig.placed ? [] : ['The rig is not placed: its depth and the height of its handles are assumed.']),
+      ],
+    });
+  },
+});
+
+const inMm = (value: number): string => printAmount({ value: Math.round(value), unit: 'mm' });
+
+function liftingOf(asking: Asking, rig: LiftedRig, on: SetOn, massG: number, startsAtMm = asking.assume(carry.startsAtMm).value): Lifting {
+  return { massG, fromMm: startsAtMm + rig.handsMm, toMm: on.baseMm + rig.handsMm, acrossMm: rig.acrossMm, grip: rig.grip, twistDeg: asking.assume(carry.twistDeg).value };
+}
+
+function liftSteps({ acrossMm }: Lifting, { handles }: LiftedRig, { pickedUpG, setDownG, index }: OneLift): Step[] {
+  const held = handles > 1 ? 'by two handles' : handles === 1 ? 'by one handle and a hand underneath' : 'hands underneath, no handle';
+  return [
+    { says: `limit where it is picked up, ${held}, ${inMm(acrossMm)} deep`, amount: { value: pickedUpG, unit: 'g' } },
+    { says: 'limit where it is set down', amount: { value: setDownG, unit: 'g' } },
+    ...(Number.isFinite(index) ? [{ says: 'lifting index', amount: { value: index, unit: 'ratio' as const } }] : [{ says: 'hands this high, or this far out: not to be lifted so by one person' }]),
+  ];
+}
+
+function belowSteps({ below }: SetOn): Step[] {
+  const weighed = below.flatMap((piece) => piece.part.figure('massG')?.value ?? []);
+  if (weighed.length === 0) return [];
+  return [{ says: `besides, carried by itself: ${below.map(({ name }) => name).join(', ')}`, amount: { value: weighed.reduce((sum, one) => sum + one, 0), unit: 'g' } }];
+}
+
+interface Case {
+  readonly worst: BuildWeight;
+  readonly lifted: Lifting;
+  readonly rig: LiftedRig;
+  readonly on: SetOn;
+  readonly found: OneLift;
+  readonly purpose: string;
+}
+
+/** Each cure by itself, worked out again; what helps least is left out. */
+function mends(asking: Asking, { worst, lifted, rig, on, found, purpose }: Case): Mend[] {
+  const cartMm = asking.assume(carry.cartMm).value;
+  const loweredMm = asking.assume(carry.loweredMm).value;
+  const started = asking.assume(carry.startsAtMm).value;
+  const again = (change: Partial<Lifting>) => Math.min(LARGEST_USE, oneLift({ ...lifted, ...change }).index);
+  const heaviest = worst.weighed.toSorted((a, b) => b.massG - a.massG)[0] as PieceMass;
+  const offG = worst.weighed.reduce((sum, one) => sum + comesOffG(one), 0);
+  const people = asking.ledger.keys('crew').length;
+  const all: Mend[] = [
+    { says: `Lift it with two people: together they lift ${printNumber(2 * TEAM_SHARE.two)} times what one does`, use: found.index / (2 * TEAM_SHARE.two), costs: people < 2 ? 'somebody to help, who is not in the crew' : 'a second pair of hands at every move' },
+    ...(started < cartMm ? [{ says: `Set it down on a cart or on cases ${inMm(cartMm)} high, not on the floor`, use: again({ fromMm: cartMm + rig.handsMm }), costs: 'a cart on the set' }] : []),
+    ...(offG > 0 && offG < worst.massG ? [{ says: `Lift it without glass and packs, ${inWords(worst.massG - offG)}, and put those on afterwards`, use: again({ massG: worst.massG - offG }), costs: 'the lens goes on at the place, at every move' }] : []),
+    ...(['tripod', 'focus station', 'viewing station'].includes(purpose) && on.baseMm > loweredMm ? [{ says: `Lower it to ${inMm(loweredMm)} to set it on`, use: again({ toMm: loweredMm + rig.handsMm }), costs: 'raised again leg by leg, by two people' }] : []),
+    ...(heaviest.massG < worst.massG && on.below.length > 0 ? [{ says: `Build it up where it stands: the heaviest piece, ${heaviest.piece.name}, is ${inWords(heaviest.massG)}`, use: again({ massG: heaviest.massG }), costs: 'taken apart and balanced again at every move' }] : []),
+  ];
+  return all.filter((one) => (one.use ?? 0) < Math.min(LARGEST_USE, found.index) * 0.999);
+}
+
+/** Of a piece, what a grip of the hand takes off: glass and packs. */
+function comesOffG({ piece, massG }: PieceMass): number {
+  if (piece.fromGlass || piece.part.has('pack')) return massG;
+  return (pieceSetting(piece, 'packs') ?? []).reduce((sum, id) => sum + (new PartView(piece.part.ledger, id).figure('massG')?.value ?? 0), 0);
+}

@@ -7,6 +7,7 @@ import { IDENTITY, type Vector, axis, compose, dot, scale } from '../../assembly
 import type { Patch } from '../../shoot/edit/Edit.ts';
 import type { Ledger } from '../../shoot/ledger/Ledger.ts';
 import type { SetupGlass } from '../subjects.ts';
+import type { WholeMass } from './wholeMass.ts';
 
 const SLIDES = ['slideMm', 'sideMm', 'heightMm'] as const;
 
@@ -81,6 +82,12 @@ export function roomAlong({ way, valueMm, lowMm, highMm }: LoadSlide, direction:
   const along = dot(way, direction);
   if (Math.abs(along) < ALIGNED) return 0;
   return Math.max(0, along > 0 ? highMm - valueMm : valueMm - lowMm);
+}
+
+/** Share of a mass that goes along: its centre moves by that much less than the camera. */
+export function movedShare(whole: WholeMass | undefined, { moved }: LoadSlide): number {
+  if (whole === undefined || whole.massG === 0) return 0;
+  return whole.pieces.filter(({ piece }) => moved.has(piece.ref)).reduce((sum, { massG }) => sum + massG, 0) / whole.massG;
 }
 
 const ALIGNED = 0.95; // within 18°: a plate on a tilted head still counts as fore and aft

@@ -31,3 +31,6 @@ export function leftOut({ unplacedG, unweighed }: WholeMass): string[] {
     ...(unweighed.length > 0 ? [`Weighs nothing here: ${unweighed.map(({ name }) => name).join(', ')}.`] : []),
   ];
 }
+
+/** The heaviest plate with packs on it, or pack: what one moves to balance the rest. */
+export const heaviestPack = ({ pieces }: WholeMass): PieceMass | undefined => pieces.filter(({ piece }) => piece.part.has('pack') || piece.part.has('batteryPlate')).toSorted((a, b) => b.massG - a.massG)[0];

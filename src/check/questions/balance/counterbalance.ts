@@ -1,10 +1,14 @@
 import { counterbalance as sum } from '../../../calc/mechanics/counterbalance.ts';
+import { weightN } from '../../../calc/mechanics/gravity.ts';
+import { PartView } from '../../../shoot/ledger/PartView.ts';
 import { balance } from '../../../standards/assumptions/balance.ts';
 import { printAmount } from '../../../units/print.ts';
+import type { Mend } from '../../answer.ts';
+import type { Asking } from '../../Asking.ts';
 import { judgeRatio } from '../../judge.ts';
 import { origin } from '../../origin.ts';
 import { cautionsFor } from '../../quantities/estimateNote.ts';
-import { headLoad } from '../../quantities/headLoad.ts';
+import { type HeadLoad, headLoad } from '../../quantities/headLoad.ts';
 import { leftOut } from '../../quantities/wholeMass.ts';
 import { question } from '../../question.ts';
 import { type SetupGlass, eachGlass } from '../../subjects.ts';
@@ -23,19 +27,44 @@ export const counterbalance = question<SetupGlass>({
   subjects: (ledger) => eachGlass(ledger),
   ask: (asking, subject) => {
     const found = headLoad(asking, subject);
-    if (found === undefined || found.head.part.figure('carrier/counterbalanceNm') === undefined) return null;
+    if (found === undefined || found.head.part.figure('carrier/counterbalanceNm') === undefined || found.whole.massG === 0) return null;
     const { head, whole, aboveMm } = found;
     const most = asking.figure(head.part, 'carrier/counterbalanceNm');
-    const axis = asking.assume(balance.tiltAxisBelowMm);
+    const axis = head.part.figure('carrier/tiltAxisBelowPlateMm') ?? asking.assume(balance.tiltAxisBelowMm);
     const { springNm, momentNm } = sum({ massG: whole.massG, aboveAxisMm: aboveMm + axis.value, aheadOfAxisMm: 0, tiltDeg: WORKING_TILT_DEG });
-    const lower = (most.value / (whole.massG * 9.80665e-6)) - axis.value;
     return judgeRatio({
       needs: { amount: { value: Math.max(0, springNm), unit: 'N·m' }, from: `${printAmount({ value: whole.massG, unit: 'g' })}, its centre ${printAmount({ value: aboveMm, unit: 'mm' })} above the plate + ${printAmount({ value: axis.value, unit: 'mm' })} to the tilt axis ${origin(axis)}` },
       has: { amount: { value: most.value, unit: 'N·m' }, from: `${head.name} ${origin(most)}` },
       says: { holds: `${head.name} holds the camera at any tilt.`, tight: `${head.name} just holds the camera at any tilt.`, fails: `On ${head.name} the camera falls when it is let go tilted.` },
       steps: [{ says: `at ${WORKING_TILT_DEG}° of tilt it asks for`, amount: { value: momentNm, unit: 'N·m' } }],
-      mends: springNm > most.value && lower > 0 ? [{ says: `Bring the centre down to ${printAmount({ value: Math.round(lower), unit: 'mm' })} above the plate: monitor and transmitter lower, no riser`, use: 1 }] : [],
+      mends: springNm > most.value ? [...lower(found, axis.value, most.value), ...otherHeads(asking, found, springNm)] : [],
       notes: [...cautionsFor('tripod'), ...leftOut(whole)],
     });
   },
 });
+
+/** The centre brought down to where the spring holds it: in all, and by the one piece that gives most for each millimetre. */
+function lower({ head, whole, aboveMm }: HeadLoad, axisMm: number, mostNm: number): Mend[] {
+  const heldMm = Math.floor((mostNm * 1000) / weightN(whole.massG) - axisMm);
+  const useAt = (centreMm: number): number => sum({ massG: whole.massG, aboveAxisMm: centreMm + axisMm, aheadOfAxisMm: 0, tiltDeg: 90 }).springNm / mostNm;
+  if (heldMm <= 0) return [];
+  const plateY = whole.centreMm[1] - aboveMm;
+  const raised = whole.pieces.filter(({ piece }) => !piece.fromGlass && !piece.part.has('body') && piece.ref !== head.ref).toSorted((a, b) => b.massG * (b.centreMm[1] - plateY) - a.massG * (a.centreMm[1] - plateY))[0];
+  const downMm = raised === undefined ? Infinity : Math.ceil(((aboveMm - heldMm) * whole.massG) / raised.massG);
+  const one = raised === undefined || downMm > raised.centreMm[1] - plateY ? [] : [{
+    says: `Carry ${raised.piece.name} ${printAmount({ value: downMm, unit: 'mm' })} lower`, use: useAt(aboveMm - (downMm * raised.massG) / whole.massG), costs: 'look whether it is still in sight and clear there',
+  }];
+  return [...one, { says: `Bring the centre down to ${printAmount({ value: heldMm, unit: 'mm' })} above the plate: monitor and transmitter lower, no riser`, use: useAt(heldMm) }];
+}
+
+/** Heads of the kit whose spring is enough and that bear the load. */
+function otherHeads(asking: Asking, { head, whole, aboveMm }: HeadLoad, springNm: number): Mend[] {
+  return asking.ledger.keys('kit/parts').flatMap((id): Mend[] => {
+    const part = new PartView(asking.ledger, id);
+    const [spring, payload] = [part.figure('carrier/counterbalanceNm'), part.figure('carrier/payloadG')];
+    if (part.read('carrier/kind') !== 'head' || id === head.part.id || spring === undefined || spring.value < springNm || (payload?.value ?? Infinity) < whole.massG) return [];
+    const axis = part.figure('carrier/tiltAxisBelowPlateMm') ?? asking.assume(balance.tiltAxisBelowMm);
+    const use = sum({ massG: whole.massG, aboveAxisMm: aboveMm + axis.value, aheadOfAxisMm: 0, tiltDeg: 90 }).springNm / spring.value;
+    return use > 1 ? [] : [{ says: `${part.name} instead`, use, costs: 'see that its plate and the legs fit it' }];
+  });
+}

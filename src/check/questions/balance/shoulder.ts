@@ -14,9 +14,9 @@ import type { Asking } from '../../Asking.ts';
 import { judgeRatio } from '../../judge.ts';
 import { origin } from '../../origin.ts';
 import { cautionsFor } from '../../quantities/estimateNote.ts';
-import { loadSlides, roomAlong, settingFor, settingPatches } from '../../quantities/loadSlides.ts';
+import { loadSlides, movedShare, roomAlong, settingFor, settingPatches } from '../../quantities/loadSlides.ts';
 import { shootFigure } from '../../quantities/shootFigures.ts';
-import { type WholeMass, leftOut, wholeMass } from '../../quantities/wholeMass.ts';
+import { type WholeMass, heaviestPack, leftOut, wholeMass } from '../../quantities/wholeMass.ts';
 import { question } from '../../question.ts';
 import { type SetupGlass, eachGlass } from '../../subjects.ts';
 
@@ -93,7 +93,7 @@ function endurance(asking: Asking, { setup, glass }: SetupGlass, forceN: number)
 
 /** Where the pack would have to sit. */
 function packMends({ whole, padZ, handsAheadMm }: OnShoulder, restN: number): Mend[] {
-  const plate = whole.pieces.filter(({ piece }) => piece.part.has('pack') || piece.part.has('batteryPlate')).toSorted((a, b) => b.massG - a.massG)[0];
+  const plate = heaviestPack(whole);
   if (plate === undefined || plate.massG >= whole.massG) return [];
   const others = whole.massG - plate.massG;
   const centreMm = (whole.massG * whole.centreMm[2] - plate.massG * plate.centreMm[2]) / others;
@@ -116,13 +116,13 @@ function padMend(asking: Asking, subject: SetupGlass, found: OnShoulder, restN: 
   const slide = loadSlides(asking.ledger, subject, pad).find(({ joint: { a, b }, way }) => [a.ref, b.ref].includes(pad) && Math.abs(way[2]) > 0.95);
   if (slide === undefined) return [];
   const back: Vector = [0, 0, -Math.sign(aheadMm)];
-  const movedShare = whole.pieces.filter(({ piece }) => slide.moved.has(piece.ref)).reduce((sum, { massG }) => sum + massG, 0) / whole.massG;
-  const wantMm = Math.abs(aheadMm) / Math.max(movedShare, 0.01);
+  const share = movedShare(whole, slide);
+  const wantMm = Math.abs(aheadMm) / Math.max(share, 0.01);
   const value = settingFor(slide, back, Math.min(wantMm, roomAlong(slide, back)));
   const goMm = (value - slide.valueMm) * slide.way[2];
   if (Math.abs(goMm) < 1) return [];
   const hands = found.gripped ? Math.max(50, found.handsAheadMm + goMm) : found.handsAheadMm;
-  const use = Math.abs(shoulderHold({ massG: whole.massG, aheadOfPadMm: aheadMm + goMm * movedShare, handsAheadMm: hands }).handForceN) / restN;
+  const use = Math.abs(shoulderHold({ massG: whole.massG, aheadOfPadMm: aheadMm + goMm * share, handsAheadMm: hands }).handForceN) / restN;
   const says = `Slide the pad ${printAmount({ value: Math.abs(goMm), unit: 'mm' })} ${goMm < 0 ? 'forward' : 'back'}${Math.abs(goMm) < wantMm - 1 ? ', as far as it goes' : ''}`;
   return [{ says, edit: { says, patches: settingPatches(slide, value) }, use, costs: 'the camera sits elsewhere before the eye' }];
 }

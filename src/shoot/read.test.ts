@@ -69,6 +69,7 @@ describe('all faults come at once, with path and cure', () => {
     ['a piece that stands in the stack twice', (draft) => draft.glasses.normal.stack.push('lens'), 'glasses/normal/stack/3', /stands here twice/],
     ['a camera build that is its own station', (draft) => (draft.setups.sticks.stations = ['camera']), 'setups/sticks/stations', /no station too/],
     ['a plate that starts with a lens for a pack', (draft) => (draft.builds.camera.pieces.pack.packs = ['taking-58']), 'builds/camera/pieces/pack/packs/0', /no battery pack/],
+    ['packs on a monitor', (draft) => (draft.builds.camera.pieces.monitor.packs = ['pack-98']), 'builds/camera/pieces/monitor/packs', /no battery plate/],
     ['a name that would move the cursor', (draft) => (draft.kit.parts.body.name = 'Body\u001B[31m'), 'kit/parts/body/name', /control characters/],
     ['a name that turns the writing round', (draft) => (draft.title = 'Day \u202Eone'), 'title', /control characters/],
     ['half a letter', (draft) => (draft.title = 'Day \uD83D'), 'title', /control characters/],

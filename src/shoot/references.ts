@@ -77,6 +77,7 @@ function piecesAndEnds(shoot: Shoot, path: string, assembly: Assembly, neighbour
   const stock = [shoot.kit.parts, shoot.kit.copies ?? {}] as const;
   const pieces = Object.entries(assembly.pieces).flatMap(([id, piece]) => [
     ...missing(`${path}/pieces/${id}/of`, piece.of, 'part or copy', ...stock),
+    ...plateReference(shoot, `${path}/pieces/${id}/packs`, piece),
     ...(piece.packs ?? []).flatMap((pack, at) => packReference(shoot, `${path}/pieces/${id}/packs/${at}`, pack)),
     ...modeReference(shoot, `${path}/pieces/${id}/mode`, piece),
   ]);
@@ -91,6 +92,13 @@ function piecesAndEnds(shoot: Shoot, path: string, assembly: Assembly, neighbour
     ...(cable === undefined ? [] : missing(`${path}/lines/${id}/cable`, cable, 'part or copy', ...stock)),
   ]);
   return [...pieces, ...joints, ...lines];
+}
+
+/** Packs on what holds none would feed nothing, unseen. */
+function plateReference(shoot: Shoot, path: string, piece: Piece): Fault[] {
+  const part = partOf(shoot, piece);
+  if (part === undefined || piece.packs === undefined || piece.packs.length === 0 || part.batteryPlate !== undefined) return [];
+  return [{ path, message: `${part.name} is no battery plate, so that no pack goes on it.`, cure: 'Name the packs on the plate, or give the part "batteryPlate".' }];
 }
 
 function packReference(shoot: Shoot, path: string, pack: string): Fault[] {

@@ -116,7 +116,7 @@ export const pack = z.strictObject({
 export const charger = z.strictObject({ bays: whole('packs at once'), takes: z.array(name).min(1).meta({ description: 'battery mounts it takes' }), hoursEach: figure.positive('time to charge one').optional() });
 
 /** Something packs clip on. */
-export const batteryPlate = z.strictObject({ mount: name, packs: whole('packs at once').optional(), hotSwap: z.boolean().optional() });
+export const batteryPlate = z.strictObject({ mount: name, packs: whole('bays, packs at once').optional(), hotSwap: z.boolean().optional() });
 
 export const cable = z.strictObject({
   carries: z.enum(['video', 'power', 'control']),

@@ -9,7 +9,7 @@ export interface PartShape {
   readonly coarse: boolean;
 }
 
-/** What a part looks like. A part of which nothing tells its size has no solids. */
+/** What a part looks like. A part of which nothing tells its size has no solids, nor has a barrel of which nobody entered the length. */
 export function shapeOf(part: PartView): PartShape {
   const entered = part.read('solids') as readonly Solid[] | undefined;
   if (entered !== undefined && entered.length > 0) return { solids: entered, coarse: false };
@@ -30,9 +30,12 @@ const figureOf = (part: PartView, ...paths: readonly string[]): number | undefin
 /** Barrel diameter of a lens where no front is entered. Common practice: primes for full frame. */
 const USUAL_BARREL_MM = 80;
 
+/** What the light passes: how long it is cannot be guessed from what it is, and all ahead of it stands by that. */
+export const isBarrel = (part: PartView): boolean => (['lens', 'block', 'focuser', 'mountAdapter'] as const).some((facet) => part.has(facet));
+
 const FROM_FIGURES: readonly ((part: PartView) => Solid | undefined)[] = [
   function barrel(part) {
-    if (!(['lens', 'block', 'focuser', 'mountAdapter'] as const).some((facet) => part.has(facet))) return undefined;
+    if (!isBarrel(part)) return undefined;
     const lengthMm = barrelLength(part);
     if (lengthMm === undefined) return undefined;
     const diameterMm = figureOf(part, 'front/diameterMm', 'focus/ringDiameterMm') ?? threadAround(part) ?? USUAL_BARREL_MM;
@@ -71,6 +74,7 @@ function threadAround(part: PartView): number | undefined {
 
 /** A box of the usual size of its kind, else a cube of its weight in metal with air in it. */
 function usualBox(part: PartView): Solid | undefined {
+  if (isBarrel(part)) return undefined;
   const usual = USUAL[part.kind];
   if (usual !== undefined) return { shape: 'box', sizeMm: usual, atMm: middle(part) };
   const massG = figureOf(part, 'massG');

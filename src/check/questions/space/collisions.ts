@@ -1,6 +1,7 @@
 import { collisions as collisionsOf } from '../../../assembly/space/collisions.ts';
 import { placeSetup } from '../../../assembly/placing/placeSetup.ts';
 import { printAmount } from '../../../units/print.ts';
+import { lengthsMustBeThere } from '../../quantities/lengthsWanted.ts';
 import { judgeYes } from '../../judge.ts';
 import { question } from '../../question.ts';
 import { eachGlass } from '../../subjects.ts';
@@ -11,13 +12,14 @@ export const collisions = question({
   kind: 'immediate',
   explains:
     'Solids of different pieces must not stand in one place, at infinity or at the close end of the focus travel. Pieces that are joined, and gears that mesh, are meant to touch; half a millimetre counts as touching. Shapes that were not entered ' +
-    'are boxes of the usual size: a collision with one of those is a caution, not a failure. Cables, hands and moving arms are not looked at.',
+    'are boxes of the usual size: a collision with one of those is a caution, not a failure; a barrel without a length has no shape, and where nothing else collides the length is asked for. Cables, hands and moving arms are not looked at.',
   sources: ['Gilbert, Johnson and Keerthi 1988; common practice'],
   subjects: eachGlass,
   ask: ({ ledger }, { setup, glass }) => {
     if (placeSetup(ledger, setup, glass).places.size < 2) return null;
     const found = collisionsOf(ledger, setup, glass);
     const sure = found.filter(({ coarse }) => !coarse);
+    if (sure.length === 0) lengthsMustBeThere(ledger, { setup, glass });
     const [first] = sure.length > 0 ? sure : found;
     const says = first === undefined ? '' : `${first.a.name} and ${first.b.name} stand in one place${first.withTravel ? ' when the front travels' : ''}.`;
     return judgeYes({

@@ -5,6 +5,7 @@ import { IDENTITY, type Vector, apply } from '../../../assembly/placing/Transfor
 import { type Body, bodies, boxAround, boxesMeet } from '../../../assembly/space/bodies.ts';
 import type { Ledger } from '../../../shoot/ledger/Ledger.ts';
 import { space } from '../../../standards/assumptions/space.ts';
+import { lengthsMustBeThere } from '../../quantities/lengthsWanted.ts';
 import { judgeRatio } from '../../judge.ts';
 import { question } from '../../question.ts';
 import { eachGlass, glassesOf } from '../../subjects.ts';
@@ -29,6 +30,7 @@ export const fingerRoom = question({
     const others = bodies(asking.ledger, setup, glass).filter(({ world: { piece, coarse }, box }) => !coarse && piece.build === joint.build && boxesMeet(box, reach) && !near.has(piece.ref));
     const { roomMm, by } = freeRoom(centre, others);
     const wanted = asking.assume(space.fingerRoomMm);
+    if (2 * roomMm >= wanted.value) lengthsMustBeThere(asking.ledger, { setup, glass });
     return judgeRatio({
       needs: { amount: { value: wanted.value, unit: 'mm' }, from: 'a gloved finger (assumed)' },
       has: { amount: { value: 2 * roomMm, unit: 'mm' }, from: by === undefined ? 'nothing near' : `to ${by}` },

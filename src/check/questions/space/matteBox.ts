@@ -7,6 +7,7 @@ import { pointFrame } from '../../../assembly/placing/jointFrame.ts';
 import { space } from '../../../standards/assumptions/space.ts';
 import type { Judgement } from '../../answer.ts';
 import type { Asking } from '../../Asking.ts';
+import { lengthsMustBeThere } from '../../quantities/lengthsWanted.ts';
 import { judgeRatio, judgeYes } from '../../judge.ts';
 import { question } from '../../question.ts';
 import { type SetupGlass, eachGlass } from '../../subjects.ts';
@@ -67,6 +68,7 @@ function placed(asking: Asking, subject: SetupGlass, box: SetupPiece, barrel: Se
 function seatSeen({ ledger }: Asking, { setup, glass }: SetupGlass, box: SetupPiece, barrel: SetupPiece): { besideMm: number; gapMm: number } | undefined {
   const { places } = placeSetup(ledger, setup, glass);
   const [lensAt, boxAt] = [places.get(barrel.ref), places.get(box.ref)];
+  if (lensAt !== undefined && boxAt !== undefined) lengthsMustBeThere(ledger, { setup, glass });
   const [front, rear] = [seatsOf(barrel.part).front, seatsOf(box.part).rear?.at];
   const frame = front === undefined ? undefined : pointFrame(front);
   if (lensAt === undefined || boxAt === undefined || frame === undefined || rear === undefined) return undefined;

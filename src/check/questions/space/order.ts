@@ -1,6 +1,7 @@
 import { placeSetup } from '../../../assembly/placing/placeSetup.ts';
 import { setupPieces } from '../../../assembly/setupPieces.ts';
 import { orderOfAssembly } from '../../../assembly/space/orderOfAssembly.ts';
+import { lengthsMustBeThere } from '../../quantities/lengthsWanted.ts';
 import { judgeYes } from '../../judge.ts';
 import { question } from '../../question.ts';
 import { eachGlass } from '../../subjects.ts';
@@ -19,6 +20,7 @@ export const order = question({
     const pieces = setupPieces(ledger, setup, glass);
     const name = (ref: string) => pieces.get(ref)?.name ?? ref;
     const first = blocked[0];
+    if (first === undefined) lengthsMustBeThere(ledger, { setup, glass });
     return judgeYes({
       yes: first === undefined,
       says: {

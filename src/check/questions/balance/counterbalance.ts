@@ -50,7 +50,7 @@ function lower({ head, whole, aboveMm }: HeadLoad, axisMm: number, mostNm: numbe
   if (heldMm <= 0) return [];
   const plateY = whole.centreMm[1] - aboveMm;
   const raised = whole.pieces.filter(({ piece }) => !piece.fromGlass && !piece.part.has('body') && piece.ref !== head.ref).toSorted((a, b) => b.massG * (b.centreMm[1] - plateY) - a.massG * (a.centreMm[1] - plateY))[0];
-  const downMm = raised === undefined ? Infinity : Math.ceil(((aboveMm - heldMm) * whole.massG) / raised.massG);
+  const downMm = raised === undefined ? Infinity : Math.ceil(((aboveMm - heldMm) * whole.massG) / raised.massG - 1e-6);
   const one = raised === undefined || downMm > raised.centreMm[1] - plateY ? [] : [{
     says: `Carry ${raised.piece.name} ${printAmount({ value: downMm, unit: 'mm' })} lower`, use: useAt(aboveMm - (downMm * raised.massG) / whole.massG), costs: 'look whether it is still in sight and clear there',
   }];

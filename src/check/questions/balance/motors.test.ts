@@ -1,0 +1,76 @@
+import { expect, test } from 'vitest';
+import { askAll, askOne } from '../../../../test/ask.ts';
+import { gimbalShoot } from '../../../../test/gimbalShoot.ts';
+import type { Draft } from '../../../../test/tinyShoot.ts';
+import { applyEdit } from '../../../shoot/edit/Edit.ts';
+import type { Shoot } from '../../../shoot/schema/shoot.ts';
+import { motors } from './motors.ts';
+
+const weak = (draft: Draft) => (draft.kit.parts.head.carrier.motorNm = 0.2);
+const apply = (shoot: Shoot, edit: Parameters<typeof applyEdit>[1] | undefined): Shoot => {
+  const after = edit === undefined ? undefined : applyEdit(shoot, edit);
+  if (after === undefined || !after.ok) throw new Error('There is no edit, or it has faults.');
+  return after.value.shoot;
+};
+
+test('2 kg, 4 mm above the axes and 17 mm behind: m·g·√(4² + 17²) about the tilt axis', () => {
+  const answer = askOne(motors, gimbalShoot(), 'glass=normal');
+  expect(answer.needs?.amount.value).toBeCloseTo(2 * 9.80665 * Math.hypot(0.004, 0.017), 5);
+  // Roll sees the height alone, pan the way fore and aft alone.
+  expect(answer.steps?.map(({ amount }) => amount?.value)).toEqual([Math.hypot(4, 17), 4, 17].map((mm) => expect.closeTo((2 * 9.80665 * mm) / 1000, 5) as number));
+  expect(answer.verdict).toBe('good');
+});
+
+test('too weak for it: balancing it for this lens alone brings the use it promises, and leaves the others', () => {
+  const shoot = gimbalShoot(weak);
+  const [answer, other] = ['normal', 'long'].map((glass) => askOne(motors, shoot, `glass=${glass}`));
+  expect(answer).toMatchObject({ verdict: 'fails', says: expect.stringContaining('tilt axis') as string });
+  const mend = answer?.mends?.[0];
+  expect(mend?.use).toBeLessThan(0.05);
+  const after = apply(shoot, mend?.edit);
+  expect(askOne(motors, after, 'glass=normal').use).toBeCloseTo(mend?.use ?? 0, 9);
+  expect(askOne(motors, after, 'glass=long').use).toBeCloseTo(other?.use ?? 0, 9);
+  // And the other lens's own after that.
+  const both = apply(after, askOne(motors, after, 'glass=long').mends?.[0]?.edit);
+  expect(askOne(motors, both, 'glass=normal').use).toBeCloseTo(mend?.use ?? 0, 9);
+});
+
+test('settings that are stated already are kept for the other lenses; a plate too short is used up', () => {
+  const shoot = gimbalShoot((draft) => {
+    weak(draft);
+    draft.kit.parts.head.points.plate.slideMm = [-10, 10];
+    draft.builds.camera.joints.head.settings = { slideMm: 2, heightMm: -1 };
+  });
+  const answer = askOne(motors, shoot, 'glass=normal');
+  const mend = answer.mends?.[0];
+  const use = askOne(motors, apply(shoot, mend?.edit), 'glass=normal').use;
+  expect(use).toBeCloseTo(mend?.use ?? 0, 9);
+  // 17 mm less all the 10 of the plate.
+  expect(use).toBeCloseTo((2 * 9.80665 * 0.007) / 0.2, 3);
+});
+
+test('a gimbal turned on its own frame is balanced the same', () => {
+  // Mounted back to front: its ahead is the camera's behind.
+  const shoot = gimbalShoot((draft) => {
+    weak(draft);
+    draft.kit.parts.head.points.plate.up = [0, 0, -1];
+  });
+  const answer = askOne(motors, shoot, 'glass=normal');
+  expect(answer.needs?.amount.value).toBeCloseTo(2 * 9.80665 * Math.hypot(0.004, 0.017), 5);
+  expect(answer.mends?.[0]?.says).toMatch(/17\s?mm back/);
+  expect(askOne(motors, apply(shoot, answer.mends?.[0]?.edit), 'glass=normal').use).toBeCloseTo(answer.mends?.[0]?.use ?? 0, 9);
+});
+
+test('without the motors’ torque it is asked for; what hangs on the gimbal itself does not count', () => {
+  expect(askOne(motors, gimbalShoot((draft) => delete draft.kit.parts.head.carrier.motorNm))).toMatchObject({ verdict: 'unknown', missing: [{ path: 'kit/parts/head/carrier/motorNm' }] });
+  const laden = askOne(motors, gimbalShoot((draft) => {
+    draft.kit.parts.head.points.side = { kind: 'thread', class: '1/4-20', sex: 'female', at: [200, 0, 0], out: [1, 0, 0], up: [0, 1, 0] };
+    draft.kit.parts['monitor-5'].massG = 900;
+    draft.kit.parts['monitor-5'].points = { foot: { kind: 'thread', class: '1/4-20', sex: 'male', at: [0, 0, 0], out: [0, -1, 0], up: [0, 0, 1] } };
+    draft.builds.camera.joints.monitor = { a: 'head/side', b: 'monitor/foot' };
+  }), 'glass=normal');
+  expect(laden.needs?.amount.value).toBeCloseTo(2 * 9.80665 * Math.hypot(0.004, 0.017), 5);
+  expect(laden.notes?.some((note) => note.includes('5-inch monitor'))).toBe(true);
+});
+
+test('on a tripod it does not arise', () => expect(askAll(motors, gimbalShoot((draft) => (draft.builds.camera.purpose = 'tripod')))).toEqual([]));

@@ -53,7 +53,7 @@ function rig(size) {
 }
 
 /** The same system as full matrices: flexibility column by column, then its inverse. */
-function dense(model, network) {
+export function dense(model, network) {
   const free = model.bodies.slice(1);
   const columns = free.flatMap(({ name }) =>
     [0, 1, 2, 3, 4, 5].map((k) => {
@@ -68,7 +68,7 @@ function dense(model, network) {
   return { stiffness: stiffness.add(stiffness.transpose()).div(2), mass };
 }
 
-function denseFrequencies(stiffness, mass) {
+export function denseFrequencies(stiffness, mass) {
   const half = Matrix.diag(mass.map((one) => 1 / Math.sqrt(one)));
   const scaled = half.mmul(stiffness).mmul(half);
   return new EigenvalueDecomposition(scaled.add(scaled.transpose()).div(2), { assumeSymmetric: true }).realEigenvalues.sort((a, b) => a - b).slice(0, 6);

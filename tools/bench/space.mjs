@@ -41,7 +41,7 @@ export async function bench() {
 }
 
 /** The demo's tripod with plates of small boxes added up to sixty pieces, and twenty lenses of growing length. */
-function bigShoot(scope) {
+export function bigShoot(scope) {
   const shoot = JSON.parse(readFileSync(new URL('../../examples/demo.shoot.json', import.meta.url), 'utf8'));
   const build = shoot.builds.tripod;
   const face = (at, way) => ({ kind: 'thread', class: '1/4-20', sex: way > 0 ? 'female' : 'male', at: [0, at, 0], out: [0, way, 0], up: [0, 0, 1] });

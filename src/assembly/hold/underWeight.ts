@@ -9,7 +9,7 @@ import { type RigNetwork, type Variation, rigNetwork } from './rigNetwork.ts';
 export interface UnderWeight {
   readonly rig: RigNetwork;
   /** Under the weight pulling along x, y and z; any other way is a mix of the three. */
-  readonly alongAxes: readonly [Answered, Answered, Answered];
+  readonly alongAxes: () => readonly [Answered, Answered, Answered];
   /** How it moves and what it carries upright, as it is used. */
   readonly upright: Answered;
 }
@@ -24,7 +24,7 @@ export function underWeight(ledger: Ledger, setup: string, glass: string, variat
     const rig = heldFast(ledger, setup, glass, variation);
     if (rig === undefined || rig.network.freeMotions.length > 0) return undefined;
     const solve = (way: Vector) => rig.network.solve(weightLoads(rig, way));
-    return { rig, alongAxes: [solve([1, 0, 0]), solve([0, 1, 0]), solve([0, 0, 1])], upright: solve(ATTITUDES.upright) };
+    return { rig, alongAxes: () => [solve([1, 0, 0]), solve([0, 1, 0]), solve([0, 0, 1])], upright: solve(ATTITUDES.upright) };
   });
 }
 

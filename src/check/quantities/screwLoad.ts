@@ -40,7 +40,7 @@ function loadsOf(asking: Asking, { setup, glass }: SetupGlass): ScrewLoad[] {
   const { rig, alongAxes } = solved;
   const purpose = asking.ledger.at(`builds/${asking.ledger.at(`setups/${setup}/camera`) as string}/purpose`);
   const jolts = asking.assume(purpose === 'vehicle' ? mechanics.vehicleFactor : mechanics.handlingFactor).value;
-  const carried = alongAxes.map((one) => one.springs());
+  const carried = alongAxes().map((one) => one.springs());
   return rig.springs.flatMap((spring, at): ScrewLoad[] => {
     if (spring === 'ground' || !isScrewed(spring)) return [];
     const along = carried.map((all) => all[at]?.onB ?? NOTHING) as unknown as readonly [Wrench, Wrench, Wrench];

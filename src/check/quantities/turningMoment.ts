@@ -16,7 +16,7 @@ import { origin } from '../origin.ts';
 import type { SetupGlass } from '../subjects.ts';
 import { isCamera } from './buildsInUse.ts';
 import { SPREADING, toothPushes } from './toothForce.ts';
-import { type WindOn, airPast, speedNotEntered, windMoment, windOn, windSays } from './windOn.ts';
+import { type WindOn, airPast, speedNotEntered, windMoment, windMomentAtMost, windOn, windSays } from './windOn.ts';
 
 /** What tries to turn a joint. */
 export interface TurningCase {
@@ -36,8 +36,11 @@ export interface Turning {
   readonly notes: readonly string[];
 }
 
-/** Everything that tries to turn a joint about its own axis, with one glass; `undefined` where more than this joint holds. */
-export function turningMoment(asking: Asking, { setup, glass }: SetupGlass, { joint, at, axis }: Pick<JointHold, 'joint' | 'at' | 'axis'>): Turning | undefined {
+/**
+ * Everything that tries to turn a joint about its own axis, with one glass; `undefined` where more than this joint holds. Where `slipNm`, at which it
+ * would turn, is far off, a bound on the wind will do.
+ */
+export function turningMoment(asking: Asking, { setup, glass }: SetupGlass, { joint, at, axis }: Pick<JointHold, 'joint' | 'at' | 'axis'>, slipNm = 0): Turning | undefined {
   const { ledger } = asking;
   const free = freeSide(ledger, setup, glass, joint.path);
   if (free === undefined || free.size === 0) return undefined;
@@ -46,7 +49,8 @@ export function turningMoment(asking: Asking, { setup, glass }: SetupGlass, { jo
   const arm = (place: Vector) => cross(axis, subtract(place, at.t));
   const build = own[0]?.build ?? '';
   const subject = { setup, glass };
-  const cases = [byWeight(asking, subject, build, free, arm), ...byTouch(asking, subject, own, arm), ...byMotor(asking, subject, free, arm), ...byWind(asking, subject, { free, key: joint.path, arm })];
+  const calm = [byWeight(asking, subject, build, free, arm), ...byTouch(asking, subject, own, arm), ...byMotor(asking, subject, free, arm)];
+  const cases = [...calm, ...byWind(asking, subject, { free, key: joint.path, arm, beyondNm: Math.max(...calm.map(({ momentNm }) => momentNm)), slipNm })];
   const worst = cases.reduce((most, one) => (one.momentNm > most.momentNm ? one : most));
   return { worst, cases, free: own, notes: speedNotEntered(ledger, setup, build) };
 }
@@ -78,10 +82,25 @@ function byTouch(asking: Asking, { setup, glass }: SetupGlass, own: readonly Set
   });
 }
 
+interface Windward {
+  readonly free: ReadonlySet<string>;
+  readonly key: string;
+  readonly arm: (place: Vector) => Vector;
+  /** What something else turns it with already. */
+  readonly beyondNm: number;
+  readonly slipNm: number;
+}
+
+/** Share of what friction holds up to which a bound on the wind is enough. */
+const NOTHING_MUCH = 0.3;
+
 /** A gust on all that hangs beyond it: a screen is a sail. Upright, as wind is level. */
-function byWind(asking: Asking, subject: SetupGlass, { free, key, arm }: { free: ReadonlySet<string>; key: string; arm: (place: Vector) => Vector }): TurningCase[] {
+function byWind(asking: Asking, subject: SetupGlass, { free, key, arm, beyondNm, slipNm }: Windward): TurningCase[] {
   const air = airPast(asking, subject.setup);
   if (air === undefined) return [];
+  const { momentNm: atMostNm, forceN } = windMomentAtMost(asking, subject, { air, refs: free, lever: arm });
+  if (atMostNm <= beyondNm) return [];
+  if (atMostNm <= NOTHING_MUCH * slipNm) return [{ by: 'wind', piece: undefined, momentNm: atMostNm, says: `wind with at most ${printAmount({ value: forceN, unit: 'N' })}, every piece from its widest side, in ${printAmount({ value: air.speedMps, unit: 'm/s' })} of air (${air.says})` }];
   const worst = windOn(asking, subject, { air, refs: free, key })
     .map((push) => ({ ...push, momentNm: windMoment(push, arm) }))
     .reduce<(WindOn & { momentNm: number }) | undefined>((most, one) => (most === undefined || one.momentNm > most.momentNm ? one : most), undefined);

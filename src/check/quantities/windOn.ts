@@ -1,9 +1,10 @@
 import { silhouettes } from '../../assembly/space/silhouette.ts';
 import { hullOf, worldSolids } from '../../assembly/space/worldSolids.ts';
-import { type Vector, dot, scale } from '../../assembly/placing/Transform.ts';
+import { type Vector, dot, length, scale } from '../../assembly/placing/Transform.ts';
 import { drag } from '../../calc/mechanics/drag.ts';
 import type { Ledger } from '../../shoot/ledger/Ledger.ts';
 import type { Figure } from '../../shoot/ledger/figures.ts';
+import type { Solid } from '../../shoot/schema/mechanics.ts';
 import { balance } from '../../standards/assumptions/balance.ts';
 import { mechanics } from '../../standards/assumptions/mechanics.ts';
 import { printAmount, printNumber } from '../../units/print.ts';
@@ -87,6 +88,24 @@ export function windOn(asking: Asking, { setup, glass }: SetupGlass, { air, refs
     along, areaMm2, centreMm, forceN: windForce(asking, air, areaMm2), besideMm: scale([along[2], 0, -along[0]], aside * widthMm),
   }));
 }
+
+/** No wind turns some pieces about a line by more, N·m: each solid by itself, from its widest side, at the end of its reach and off its middle. Quick, where it settles that the wind is not the worst. */
+export function windMomentAtMost(asking: Asking, { setup, glass }: SetupGlass, { air, refs, lever }: { air: Air; refs: ReadonlySet<string>; lever: (place: Vector) => Vector }): { momentNm: number; forceN: number } {
+  const solids = worldSolids(asking.ledger, setup, glass).filter(({ piece }) => refs.has(piece.ref));
+  const reachMm = Math.max(0, ...solids.map(({ solid, place }) => length(lever(place.t)) + halfAcross(solid)));
+  const beside = 1 + 2 * asking.assume(balance.windOffCentre).value;
+  const forceN = windForce(asking, air, solids.reduce((sum, { solid }) => sum + widestView(solid), 0));
+  return { forceN, momentNm: forceN * reachMm * beside * 1e-3 };
+}
+
+/** The largest outline of a solid from any side, mm²: a box shows its three faces, a cylinder its end and its side. */
+function widestView(solid: Solid): number {
+  if (solid.shape !== 'box') return Math.hypot((Math.PI / 4) * solid.diameterMm ** 2, solid.diameterMm * solid.lengthMm);
+  const [x, y, z] = solid.sizeMm;
+  return Math.hypot(x * y, y * z, z * x);
+}
+
+const halfAcross = (solid: Solid): number => (solid.shape === 'box' ? length(solid.sizeMm) / 2 : Math.hypot(solid.diameterMm, solid.lengthMm) / 2);
 
 export function windForce(asking: Asking, { speedMps }: Air, areaMm2: number): number {
   return drag({ speedMps, areaMm2, dragCoefficient: asking.assume(mechanics.dragCoefficient).value, airDensityKgPerM3: asking.assume(mechanics.airDensity).value }).forceN;

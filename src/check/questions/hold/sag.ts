@@ -12,6 +12,7 @@ import { question } from '../../question.ts';
 import { type SetupGlass, eachGlass } from '../../subjects.ts';
 
 const SHOWN = 3;
+const TRIED = 2;
 
 export const sag = question<SetupGlass>({
   id: 'hold.sag',
@@ -55,15 +56,18 @@ export const sag = question<SetupGlass>({
 const other = (shifted: Hanging, turned: Hanging, turns: boolean): Step =>
   turns ? { says: `furthest out of its place: ${shifted.piece.name}`, amount: { value: shifted.amount, unit: 'mm' } } : { says: `turned most: ${turned.piece.name}`, amount: { value: turned.amount, unit: 'deg' } };
 
-/** A second contact at the joint that it comes from most. */
+/** A second contact at the joint that it comes from most; at the next, where that does not do. */
 function mends(asking: Asking, subject: SetupGlass, worst: Hanging, { limit, turns }: { limit: number; turns: boolean }): Mend[] {
   const rig = heldFast(asking.ledger, subject.setup, subject.glass);
-  return worst.from.slice(0, 2).flatMap(({ hold: held }): Mend[] => {
+  const found: Mend[] = [];
+  for (const { hold: held } of worst.from.slice(0, TRIED)) {
     const contact = rig === undefined ? undefined : secondContact(held, rig);
     const then = contact === undefined ? undefined : sagOf(asking, subject, contact.variation);
-    if (contact === undefined || then === undefined) return [];
-    const amount = turns ? then.turned.amount : then.shifted.amount;
-    const says = amount === 0 ? 'nothing gives any more' : `${(turns ? then.turned : then.shifted).piece.name} then gives most, by ${printAmount({ value: amount, unit: turns ? 'deg' : 'mm' })}`;
-    return amount < 0.95 * worst.amount ? [{ says: `Put ${contact.says}`, use: amount / limit, costs: says }] : [];
-  });
+    if (contact === undefined || then === undefined) continue;
+    const most = turns ? then.turned : then.shifted;
+    const says = most.amount === 0 ? 'nothing gives any more' : `${most.piece.name} then gives most, by ${printAmount({ value: most.amount, unit: turns ? 'deg' : 'mm' })}`;
+    if (most.amount < 0.95 * worst.amount) found.push({ says: `Put ${contact.says}`, use: most.amount / limit, costs: says });
+    if (most.amount <= limit) break;
+  }
+  return found;
 }

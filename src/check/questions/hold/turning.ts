@@ -88,7 +88,7 @@ function worstUse(asking: Asking, build: string, path: string): Found | undefine
     if (model === undefined || model.joint.a.piece.build !== build) return [];
     const hold = jointHold(model, placement);
     const slip = jointSlip(asking, hold);
-    const turned = slip === undefined ? undefined : turningMoment(asking, subject, hold);
+    const turned = slip === undefined ? undefined : turningMoment(asking, subject, hold, slip.value);
     return slip === undefined || turned === undefined ? [] : [{ slip, turning: turned, names: { a: model.joint.a.piece.name, b: model.joint.b.piece.name } }];
   });
   return all.reduce<Found | undefined>((worst, one) => (worst === undefined || one.turning.worst.momentNm / one.slip.value > worst.turning.worst.momentNm / worst.slip.value ? one : worst), undefined);

@@ -85,7 +85,7 @@ const extentOf = (solid: Solid, axis: number): number => {
 /** Keys and drivers that the kit's own screws ask for. */
 export function flightTools(ledger: Ledger): readonly string[] {
   return ledger.cell('flight tools', () => {
-    const points = flightKit(ledger).flatMap(({ part }) => Object.values((part.read('points') ?? {}) as Readonly<Record<string, Point>>));
+    const points = partsInUse(ledger).flatMap(({ part, have }) => have === 0 ? [] : Object.values((part.read('points') ?? {}) as Readonly<Record<string, Point>>));
     return [...new Set(points.flatMap(({ tool }) => (tool === undefined || tool === 'hand' ? [] : tool)))].toSorted((a, b) => a.localeCompare(b, 'en'));
   });
 }

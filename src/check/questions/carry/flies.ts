@@ -7,7 +7,7 @@ import { printNumber } from '../../../units/print.ts';
 import type { Mend, Step } from '../../answer.ts';
 import { cannotJudge, judgeYes } from '../../judge.ts';
 import { inWords } from '../../quantities/buildWeight.ts';
-import { flightKit, flightTools } from '../../quantities/flightKit.ts';
+import { type FlightItem, flightKit, flightTools } from '../../quantities/flightKit.ts';
 import { type FlightLot, type FlightPlan, flightPlan, lotWords, massOf, planFlight } from '../../quantities/flightPlan.ts';
 import { listed } from '../../quantities/listed.ts';
 import { oneLift } from '../../quantities/oneLift.ts';
@@ -29,6 +29,7 @@ export const flies = question<{ readonly day: string }>({
     const { cases, included } = plan;
     const stays = plan.tooHeavy.map(({ name }) => name);
     const snag = snagOf(plan);
+    const tickets = plan.people === 1 ? 'one ticket' : `${plan.people} tickets`;
     return judgeYes({
       yes: stays.length === 0 && !plan.freight, caution: snag !== undefined,
       says: {
@@ -37,7 +38,7 @@ export const flies = question<{ readonly day: string }>({
         fails: plan.freight ? 'The kit is freight, not baggage.' : `Too heavy for any piece of baggage: ${listed(stays)}.`,
       },
       needs: { amount: { value: plan.freight ? plan.atLeast : cases.length, unit: 'count' }, from: casesWords(plan), word: 'cases' },
-      has: { amount: { value: included, unit: 'count' }, from: `come with ${plan.people === 1 ? 'one ticket' : `${plan.people} tickets`}${plan.nobodyEntered ? ', nobody being entered in the crew' : ''} (assumed)`, word: 'included' },
+      has: { amount: { value: included, unit: 'count' }, from: `come with ${tickets}${plan.nobodyEntered ? ', nobody being entered in the crew' : ''} (assumed)`, word: 'included' },
       steps: steps(plan),
       mends: snag === undefined && stays.length === 0 ? [] : mends(ledger, plan),
       notes: notes(ledger, plan),
@@ -90,33 +91,45 @@ function packSteps(bags: FlightPlan['bags']): Step[] {
 }
 
 function mends(ledger: Ledger, plan: FlightPlan): Mend[] {
+  const crowded = plan.bags.some(({ over }) => over) || plan.inHold.some(({ of }) => !of.tooLargeForCabin);
+  const more = plan.cases.length - plan.included;
+  const tickets: Mend[] = more <= 0 ? [] : [{ says: `Book ${more} more ${more === 1 ? 'case' : 'cases'} before the day`, costs: 'dearer at the counter' }];
+  return [withoutSpares(ledger, plan), crowded || more > 0 ? oneMore(ledger, plan) : undefined, more > 0 ? heavyCases(ledger, plan) : undefined, ...tickets, byFreight(plan)].filter((mend) => mend !== undefined);
+}
+
+/** What is wanted beyond what is plugged in at once. */
+const SPARES_WANTED: readonly string[] = ['battery', 'charger', 'media', 'cable'];
+
+function withoutSpares(ledger: Ledger, plan: FlightPlan): Mend | undefined {
+  const idle = ({ part, goes, count, used }: FlightItem) => (goes === 'pack' || SPARES_WANTED.includes(part.kind) ? 0 : Math.max(0, count - used));
   const items = flightKit(ledger);
-  const caseG = assume(ledger, carry.caseG).value;
-  const all: Mend[] = [];
-  // Packs, chargers, cards and cables are wanted beyond what is plugged in at once.
-  const needed = items.map((item) => (['battery', 'charger', 'media', 'cable'].includes(item.part.kind) || item.goes === 'pack' ? item : { ...item, count: Math.min(item.count, item.used) }));
-  const spares = items.flatMap((item, at) => (item.count > (needed[at]?.count ?? 0) ? { ...item, count: item.count - (needed[at]?.count ?? 0) } : []));
-  if (spares.length > 0) {
-    const after = planFlight(ledger, { items: needed.filter(({ count }) => count > 0), caseG, people: plan.people });
-    if (isBetter(after, plan)) all.push({ says: `Leave at home what no setup uses (${listed(spares.map(({ name }) => name))}): ${outcome(after)}`, costs: 'no spares of these' });
-  }
-  if (plan.bags.some(({ over }) => over) || plan.inHold.some(({ of }) => !of.tooLargeForCabin) || plan.cases.length > plan.included) {
-    const after = planFlight(ledger, { items, caseG, people: plan.people + 1 });
-    if (isBetter(after, plan)) all.push({ says: `One more to travel with it: ${outcome(after)}`, costs: 'a ticket' });
-  }
-  if (plan.cases.length > plan.included) {
-    const after = planFlight(ledger, { items, caseG: HOLD_PIECE.mostG, people: plan.people });
-    if (after.cases.length < plan.cases.length) all.push({ says: `Pack cases of up to ${inWords(HOLD_PIECE.mostG)}: ${outcome(after)}`, costs: 'paid as heavy baggage, and two people to lift each' });
-    const more = plan.cases.length - plan.included;
-    all.push({ says: `Book ${more} more ${more === 1 ? 'case' : 'cases'} before the day`, costs: 'dearer at the counter' });
-  }
-  if (plan.tooHeavy.length > 0 || plan.freight) all.push({ says: plan.freight ? 'Send it as air freight' : `Send ${listed(plan.tooHeavy.map(({ name }) => name))} as air freight, or hire there`, costs: 'days ahead, with customs papers abroad' });
-  return all;
+  const left = items.filter((item) => idle(item) > 0).map(({ name }) => name);
+  const kept = items.map((item) => ({ ...item, count: item.count - idle(item) })).filter(({ count }) => count > 0);
+  const after = planFlight(ledger, { items: kept, caseG: assume(ledger, carry.caseG).value, people: plan.people });
+  if (left.length === 0 || !isBetter(after, plan)) return undefined;
+  return { says: `Leave at home what no setup uses (${listed(left)}): ${outcome(after)}`, costs: 'no spares of these' };
+}
+
+function oneMore(ledger: Ledger, plan: FlightPlan): Mend | undefined {
+  const after = planFlight(ledger, { items: flightKit(ledger), caseG: assume(ledger, carry.caseG).value, people: plan.people + 1 });
+  return isBetter(after, plan) ? { says: `One more to travel with it: ${outcome(after)}`, costs: 'a ticket' } : undefined;
+}
+
+function heavyCases(ledger: Ledger, plan: FlightPlan): Mend | undefined {
+  const after = planFlight(ledger, { items: flightKit(ledger), caseG: HOLD_PIECE.mostG, people: plan.people });
+  if (after.cases.length >= plan.cases.length) return undefined;
+  return { says: `Pack cases of up to ${inWords(HOLD_PIECE.mostG)}: ${outcome(after)}`, costs: 'paid as heavy baggage, and two people to lift each' };
+}
+
+function byFreight({ tooHeavy, freight }: FlightPlan): Mend | undefined {
+  if (tooHeavy.length === 0 && !freight) return undefined;
+  const costs = 'days ahead, with customs papers abroad';
+  return { says: freight ? 'Send it as air freight' : `Send ${listed(tooHeavy.map(({ name }) => name))} as air freight, or hire there`, costs };
 }
 
 const isBetter = (after: FlightPlan, before: FlightPlan): boolean =>
-  after.cases.length - after.included < before.cases.length - before.included || massOf(after.inHold) < massOf(before.inHold) ||
-  after.bags.filter(({ over }) => over).length < before.bags.filter(({ over }) => over).length || after.tooHeavy.length < before.tooHeavy.length || (before.freight && !after.freight);
+  after.cases.length - after.included < before.cases.length - before.included || massOf(after.inHold) < massOf(before.inHold) || after.tooHeavy.length < before.tooHeavy.length ||
+  after.bags.filter(({ over }) => over).length < before.bags.filter(({ over }) => over).length || (before.freight && !after.freight);
 
 const outcome = ({ cases, included, inHold, atLeast, freight }: FlightPlan): string => {
   if (freight) return `still ${atLeast} cases at least`;

@@ -15,6 +15,16 @@ import { type LiftedRig, type SetOn, liftedRig, setOn, staysBelow } from '../../
 import { type Lifting, type OneLift, oneLift } from '../../quantities/oneLift.ts';
 import { question } from '../../question.ts';
 
+/** What was found of a build, for its cures. */
+interface Found {
+  readonly worst: BuildWeight;
+  readonly lifted: Lifting;
+  readonly rig: LiftedRig;
+  readonly on: SetOn;
+  readonly limits: OneLift;
+  readonly purpose: string;
+}
+
 export const lift = question<{ readonly setup: string; readonly build: string }>({
   id: 'carry.lift',
   asks: 'Can one person lift it to where it works?',
@@ -37,15 +47,21 @@ export const lift = question<{ readonly setup: string; readonly build: string }>
     const use = { setup, glass: worst.glass };
     const [rig, on] = [liftedRig(ledger, use, build), setOn(ledger, use, build)];
     const lifted = liftingOf(asking, rig, on, worst.massG);
-    const found = oneLift(lifted);
-    const camera = isCamera(ledger, use, build);
+    const limits = oneLift(lifted);
+    const glass = isCamera(ledger, use, build) ? `, with ${nameAt(ledger, 'glasses', worst.glass)}` : '';
     const name = nameAt(ledger, 'builds', build);
     return judgeRatio({
-      needs: { amount: { value: worst.massG, unit: 'g' }, from: `${worst.weighed.length} pieces${camera ? `, with ${nameAt(ledger, 'glasses', worst.glass)}` : ''}`, word: 'weighs' },
-      has: { amount: { value: found.limitG, unit: 'g' }, from: `one person, hands from ${inMm(lifted.fromMm)} to ${inMm(lifted.toMm)}, grip ${lifted.grip}; ${found.worse} decides`, word: 'limit' },
-      says: { holds: `One person can lift ${name} ${on.says}.`, tight: `One person can only just lift ${name} ${on.says}.`, fails: `${name} is too heavy for one person to lift ${on.says}.` },
-      steps: [...weightSteps(ledger, weights), ...liftSteps(lifted, rig, found), ...belowSteps(on)],
-      mends: found.index > 0.9 ? mends(asking, { worst, lifted, rig, on, found, purpose }) : [],
+      needs: { amount: { value: worst.massG, unit: 'g' }, from: `${worst.weighed.length} pieces${glass}`, word: 'weighs' },
+      has: {
+        amount: { value: limits.limitG, unit: 'g' }, word: 'limit',
+        from: `one person, hands from ${inMm(lifted.fromMm)} to ${inMm(lifted.toMm)}, grip ${lifted.grip}; ${limits.worse} decides`,
+      },
+      says: {
+        holds: `One person can lift ${name} ${on.says}.`, tight: `One person can only just lift ${name} ${on.says}.`,
+        fails: `${name} is too heavy for one person to lift ${on.says}.`,
+      },
+      steps: [...weightSteps(ledger, weights), ...liftSteps(lifted, rig, limits), ...belowSteps(on)],
+      mends: limits.index > 0.9 ? mends(asking, { worst, lifted, rig, on, limits, purpose }) : [],
       notes: [
         'By the equation for lifting with two hands; it does not cover holding or carrying. Pain is a reason to stop.', ...cautionsFor(purpose), ...notWeighed(worst),
         ...(rig.placed ? [] : ['The rig is not placed: its depth and the height of its handles are assumed.']),
@@ -56,7 +72,8 @@ export const lift = question<{ readonly setup: string; readonly build: string }>
 
 const inMm = (value: number): string => printAmount({ value: Math.round(value), unit: 'mm' });
 
-function liftingOf(asking: Asking, rig: LiftedRig, on: SetOn, massG: number, startsAtMm = asking.assume(carry.startsAtMm).value): Lifting {
+function liftingOf(asking: Asking, rig: LiftedRig, on: SetOn, massG: number): Lifting {
+  const startsAtMm = asking.assume(carry.startsAtMm).value;
   return { massG, fromMm: startsAtMm + rig.handsMm, toMm: on.baseMm + rig.handsMm, acrossMm: rig.acrossMm, grip: rig.grip, twistDeg: asking.assume(carry.twistDeg).value };
 }
 
@@ -65,7 +82,7 @@ function liftSteps({ acrossMm }: Lifting, { handles }: LiftedRig, { pickedUpG, s
   return [
     { says: `limit where it is picked up, ${held}, ${inMm(acrossMm)} deep`, amount: { value: pickedUpG, unit: 'g' } },
     { says: 'limit where it is set down', amount: { value: setDownG, unit: 'g' } },
-    ...(Number.isFinite(index) ? [{ says: 'lifting index', amount: { value: index, unit: 'ratio' as const } }] : [{ says: 'hands this high, or this far out: not to be lifted so by one person' }]),
+    Number.isFinite(index) ? { says: 'lifting index', amount: { value: index, unit: 'ratio' } } : { says: 'hands this high, or this far out: not to be lifted so by one person' },
   ];
 }
 
@@ -75,32 +92,44 @@ function belowSteps({ below }: SetOn): Step[] {
   return [{ says: `besides, carried by itself: ${below.map(({ name }) => name).join(', ')}`, amount: { value: weighed.reduce((sum, one) => sum + one, 0), unit: 'g' } }];
 }
 
-interface Case {
-  readonly worst: BuildWeight;
-  readonly lifted: Lifting;
-  readonly rig: LiftedRig;
-  readonly on: SetOn;
-  readonly found: OneLift;
-  readonly purpose: string;
+/** Each cure by itself, worked out again; what does not help is left out. */
+function mends(asking: Asking, found: Found): Mend[] {
+  const index = Math.min(LARGEST_USE, found.limits.index);
+  return [withTwo(asking, found), fromCart(asking, found), bare(found), lowered(asking, found), onThePlace(found)].filter((mend) => mend !== undefined).filter(({ use = 0 }) => use < index * 0.999);
 }
 
-/** Each cure by itself, worked out again; what helps least is left out. */
-function mends(asking: Asking, { worst, lifted, rig, on, found, purpose }: Case): Mend[] {
+const again = ({ lifted }: Found, change: Partial<Lifting>): number => Math.min(LARGEST_USE, oneLift({ ...lifted, ...change }).index);
+
+function withTwo(asking: Asking, { limits }: Found): Mend {
+  const costs = asking.ledger.keys('crew').length < 2 ? 'somebody to help, who is not in the crew' : 'a second pair of hands at every move';
+  const times = 2 * TEAM_SHARE.two;
+  return { says: `Lift it with two people: together they lift ${printNumber(times)} times what one does`, use: Math.min(LARGEST_USE, limits.index / times), costs };
+}
+
+function fromCart(asking: Asking, found: Found): Mend | undefined {
   const cartMm = asking.assume(carry.cartMm).value;
+  if (asking.assume(carry.startsAtMm).value >= cartMm) return undefined;
+  return { says: `Set it down on a cart or on cases ${inMm(cartMm)} high, not on the floor`, use: again(found, { fromMm: cartMm + found.rig.handsMm }), costs: 'a cart on the set' };
+}
+
+function bare(found: Found): Mend | undefined {
+  const { worst } = found;
+  const massG = worst.massG - worst.weighed.reduce((sum, one) => sum + comesOffG(one), 0);
+  if (massG <= 0 || massG >= worst.massG) return undefined;
+  return { says: `Lift it without glass and packs, ${inWords(massG)}, and put those on afterwards`, use: again(found, { massG }), costs: 'they go on at the place, at every move' };
+}
+
+function lowered(asking: Asking, found: Found): Mend | undefined {
   const loweredMm = asking.assume(carry.loweredMm).value;
-  const started = asking.assume(carry.startsAtMm).value;
-  const again = (change: Partial<Lifting>) => Math.min(LARGEST_USE, oneLift({ ...lifted, ...change }).index);
-  const heaviest = worst.weighed.toSorted((a, b) => b.massG - a.massG)[0] as PieceMass;
-  const offG = worst.weighed.reduce((sum, one) => sum + comesOffG(one), 0);
-  const people = asking.ledger.keys('crew').length;
-  const all: Mend[] = [
-    { says: `Lift it with two people: together they lift ${printNumber(2 * TEAM_SHARE.two)} times what one does`, use: found.index / (2 * TEAM_SHARE.two), costs: people < 2 ? 'somebody to help, who is not in the crew' : 'a second pair of hands at every move' },
-    ...(started < cartMm ? [{ says: `Set it down on a cart or on cases ${inMm(cartMm)} high, not on the floor`, use: again({ fromMm: cartMm + rig.handsMm }), costs: 'a cart on the set' }] : []),
-    ...(offG > 0 && offG < worst.massG ? [{ says: `Lift it without glass and packs, ${inWords(worst.massG - offG)}, and put those on afterwards`, use: again({ massG: worst.massG - offG }), costs: 'the lens goes on at the place, at every move' }] : []),
-    ...(['tripod', 'focus station', 'viewing station'].includes(purpose) && on.baseMm > loweredMm ? [{ says: `Lower it to ${inMm(loweredMm)} to set it on`, use: again({ toMm: loweredMm + rig.handsMm }), costs: 'raised again leg by leg, by two people' }] : []),
-    ...(heaviest.massG < worst.massG && on.below.length > 0 ? [{ says: `Build it up where it stands: the heaviest piece, ${heaviest.piece.name}, is ${inWords(heaviest.massG)}`, use: again({ massG: heaviest.massG }), costs: 'taken apart and balanced again at every move' }] : []),
-  ];
-  return all.filter((one) => (one.use ?? 0) < Math.min(LARGEST_USE, found.index) * 0.999);
+  if (!['tripod', 'focus station', 'viewing station'].includes(found.purpose) || found.on.baseMm <= loweredMm) return undefined;
+  return { says: `Lower it to ${inMm(loweredMm)} to set it on`, use: again(found, { toMm: loweredMm + found.rig.handsMm }), costs: 'raised again leg by leg, by two people' };
+}
+
+function onThePlace(found: Found): Mend | undefined {
+  const heaviest = found.worst.weighed.reduce((most, one) => (one.massG > most.massG ? one : most));
+  if (found.on.below.length === 0 || heaviest.massG >= found.worst.massG) return undefined;
+  const says = `Build it up where it stands: the heaviest piece, ${heaviest.piece.name}, is ${inWords(heaviest.massG)}`;
+  return { says, use: again(found, { massG: heaviest.massG }), costs: 'taken apart and balanced again at every move' };
 }
 
 /** Of a piece, what a grip of the hand takes off: glass and packs. */

@@ -34,11 +34,17 @@ export const weight = question<{ readonly setup: string }>({
     const [worst] = weights;
     if (worst === undefined || worst.weighed.length === 0) return cannotJudge(nothingWeighed(weights));
     const wanted = shootFigure(ledger, wish.path);
-    const shared = { steps: [...weightSteps(ledger, weights), ...held(asking, setup, worst)], notes: ['For holding a camera no published limit exists. Pain is a reason to stop.', ESTIMATE, ...notWeighed(worst)] };
+    const shared = {
+      steps: [...weightSteps(ledger, weights), ...held(asking, setup, worst)],
+      notes: ['For holding a camera no published limit exists. Pain is a reason to stop.', ESTIMATE, ...notWeighed(worst)],
+    };
     const needs = { amount: { value: worst.massG, unit: 'g' as const }, from: `${worst.weighed.length} pieces, with ${nameAt(ledger, 'glasses', worst.glass)}`, word: 'weighs' };
     if (wanted === undefined) {
       const missing = [{ path: wish.path, says: `most weight wanted ${wish.says}` }];
-      return { ...shared, needs, verdict: 'unknown', says: `It weighs ${inWords(worst.massG)} ${wish.says}; how much is wanted there is not entered yet, and no limit is published.`, missing };
+      return {
+        ...shared, needs, missing, verdict: 'unknown',
+        says: `It weighs ${inWords(worst.massG)} ${wish.says}; how much is wanted there is not entered yet, and no limit is published.`,
+      };
     }
     return judgeRatio({
       ...shared, needs, has: { amount: { value: wanted.value, unit: 'g' }, from: `most that is wanted ${wish.says}`, word: 'wanted' },
@@ -96,7 +102,8 @@ function packsOff(ledger: Ledger, { weighed }: BuildWeight): Relief[] {
   });
   const names = plates.flatMap(({ on }) => on.map(({ name }) => name));
   const allG = sumOf(plates);
-  const belt: Relief[] = allG === 0 ? [] : [{ says: `Carry ${names.length === 1 ? names[0] : `the ${names.length} packs`} on a belt: ${inWords(allG)} less`, lessG: allG, costs: 'cables to the camera; it balances otherwise' }];
+  const packs = names.length === 1 ? names[0] : `the ${names.length} packs`;
+  const belt: Relief[] = allG === 0 ? [] : [{ says: `Carry ${packs} on a belt: ${inWords(allG)} less`, lessG: allG, costs: 'cables to the camera; it balances otherwise' }];
   return [...belt, ...plates.flatMap((plate) => lighterPack(ledger, plate) ?? [])];
 }
 

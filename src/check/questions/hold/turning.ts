@@ -104,7 +104,7 @@ function mends(asking: Asking, path: string, momentNm: number, slip: JointSlip):
       all.push({ says, edit: { says, patches: [{ op: 'add', path: `${path}/torqueNm`, value: wanted }] }, use: momentNm / slipAt(wanted), costs: byKnob ? 'as much as fingers give' : 'a torque key tells; an aluminium thread wants no more' });
     }
     const [now, cork] = [asking.assume(mechanics.faceFriction).value, frictionBand('rubber or cork on metal')];
-    if (cork !== undefined && diameterMm > 6) all.push({ says: 'A cork or rubber washer between the faces', use: (momentNm / slip.value) * (now / cork.value), costs: 'it lets the joint nod a little more' });
+    if (cork !== undefined && diameterMm > 6 && now > 0 && slip.value > 0) all.push({ says: 'A cork or rubber washer between the faces', use: (momentNm / slip.value) * (now / cork.value), costs: 'it lets the joint nod a little more' });
   }
   all.push({ says: 'A plate with locating pins, a second screw or a second clamp: shape then holds it', use: 0 });
   return all.toSorted((one, other) => Number((one.use ?? 2) > 1) - Number((other.use ?? 2) > 1));

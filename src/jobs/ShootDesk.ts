@@ -10,6 +10,9 @@ import { type Forms, forms } from './Forms.ts';
 import type { Taking } from './importParts.ts';
 import { type FormRow, type Typed, newShootForm, shootFromForm } from './newShootForm.ts';
 import { type Opened, type Result, ShootKeeper } from './ShootKeeper.ts';
+import { type ChangeView, type ChangesView, changeView, changesView } from './views/changesView.ts';
+import { type DayView, daysView } from './views/daysView.ts';
+import { type ForcesView, forcesView } from './views/forcesView.ts';
 import { type FrameView, frameView } from './views/frameView.ts';
 import { type LinesView, fittingCables, joining, linesView } from './views/linesView.ts';
 import { type PullTry, type PullView, pullView } from './views/pullView.ts';
@@ -86,6 +89,26 @@ export class ShootDesk extends ShootKeeper {
 
   swapsView(setup: string): View<SwapsView> {
     return viewOf(() => swapsView(this.ledger, setup));
+  }
+
+  /** What each joint of the camera carries under a load. */
+  forcesView(subject: SetupGlass, load: string): View<ForcesView> {
+    return viewOf(() => forcesView(this.ledger, subject, load));
+  }
+
+  /** Minutes of every lens change of a setup. */
+  changesView(setup: string): View<ChangesView> {
+    return viewOf(() => changesView(this.ledger, setup));
+  }
+
+  /** One lens change, step by step. */
+  changeView(setup: string, from: string, to: string): View<ChangeView> {
+    return viewOf(() => changeView(this.ledger, setup, from, to));
+  }
+
+  /** Every day's shots with the changes between them. */
+  daysView(): View<readonly DayView[]> {
+    return viewOf(() => daysView(this.ledger, this.checker.answers()));
   }
 
   /** One shot over time, as it is or as tried. */

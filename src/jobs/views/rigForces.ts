@@ -13,12 +13,12 @@ export interface PlacedForce {
   readonly momentNm: Vector;
 }
 
-/** What a joint does to the second of its two pieces; to the first it does the opposite. */
+/** What a joint does to the piece it holds; to the one that holds, nearer to the ground, it does the opposite. */
 export interface JointForce extends PlacedForce {
   readonly path: string;
   readonly type: string;
-  readonly a: string;
-  readonly b: string;
+  readonly by: string;
+  readonly on: string;
 }
 
 /** What acts on one piece from outside the rig: its weight, the teeth of a gear, or what holds the rig up. */
@@ -56,6 +56,7 @@ function jointForces(rig: RigNetwork, answered: Answered): Pick<RigForces, 'join
   const [carried, bonds] = [answered.springs(), answered.bonds()];
   // Bonds first, then each joint that does not give, in their order.
   let stiff = rig.model.bonds?.length ?? 0;
+  const steps = stepsFromGround(rig);
   const joints: JointForce[] = [];
   const untold: string[] = [];
   rig.springs.forEach((hold, at) => {
@@ -64,9 +65,25 @@ function jointForces(rig: RigNetwork, answered: Answered): Pick<RigForces, 'join
     if (hold === 'ground') return;
     const { joint: { a, b, path }, type, at: { t } } = hold;
     if (wrench === undefined) untold.push(`${b.piece.name} on ${a.piece.name}`);
-    else joints.push({ path, type: type.name, a: a.ref, b: b.ref, atMm: t, ...wrench });
+    else if ((steps.get(a.ref) ?? 0) <= (steps.get(b.ref) ?? 0)) joints.push({ path, type: type.name, by: a.ref, on: b.ref, atMm: t, ...wrench });
+    else joints.push({ path, type: type.name, by: b.ref, on: a.ref, atMm: t, forceN: scale(wrench.forceN, -1), momentNm: scale(wrench.momentNm, -1) });
   });
   return { joints, untold };
+}
+
+/** How many joints lie between each piece and what the rig stands on. */
+function stepsFromGround({ springs, stands }: RigNetwork): ReadonlyMap<string, number> {
+  const steps = new Map((stands.contacts.length > 0 ? stands.contacts.map(({ ref }) => ref) : [stands.anchor]).map((ref) => [ref, 0]));
+  const links = springs.flatMap((hold) => (hold === 'ground' ? [] : [[hold.joint.a.ref, hold.joint.b.ref], [hold.joint.b.ref, hold.joint.a.ref]] as const));
+  for (let far = 1, grew = true; grew; far += 1) {
+    grew = false;
+    for (const [from, to] of links) {
+      if (steps.get(from) !== far - 1 || steps.has(to)) continue;
+      steps.set(to, far);
+      grew = true;
+    }
+  }
+  return steps;
 }
 
 /** What the head, the shoulder or the hands do to what stands on them. */

@@ -31,7 +31,8 @@ export interface Swing {
   readonly frequencyHz: number;
   /** The joint with the most of the swing's energy, and its share; absent where what holds the rig has it. */
   readonly rules: { readonly says: string; readonly share: number } | undefined;
-  readonly furthest: string;
+  /** How far each piece goes to either side where it goes furthest; the most first. */
+  readonly reach: readonly { readonly name: string; readonly mm: number }[];
   readonly stiff: readonly StiffSwing[];
   readonly rods: readonly RodSwing[];
 }
@@ -116,7 +117,7 @@ function swingOf(standing: readonly Standing[], { mode, shares }: OwnSwing, name
   const ruling = shares.find(({ spring }) => spring !== 'ground');
   const joint = ruling === undefined || ruling.spring === 'ground' ? undefined : ruling.spring.joint;
   return {
-    frequencyHz: mode.frequencyHz, furthest: nameOf(furthest.ref),
+    frequencyHz: mode.frequencyHz, reach: reach.map(({ ref, mm }) => ({ name: nameOf(ref), mm: mm * toOneMm })).toSorted((a, b) => b.mm - a.mm),
     rules: joint === undefined || ruling === undefined ? undefined : { says: `${joint.b.piece.name} on ${joint.a.piece.name}`, share: ruling.share },
     stiff: standing.filter(({ bodies }) => bodies.length === 1).map((one) => stiffSwing(mode.shape, one, toOneMm)),
     rods: standing.filter(({ bodies }) => bodies.length > 1).map(({ ref, bodies, diameterMm }) => ({

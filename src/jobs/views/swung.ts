@@ -1,10 +1,9 @@
-import { IDENTITY, type Rotation, type Transform, add, length, multiply, rotate, scale, subtract } from '../../assembly/placing/Transform.ts';
+import { type Rotation, type Transform, add, length, multiply, rotate, scale, subtract, unit } from '../../assembly/placing/Transform.ts';
 import type { StiffSwing } from './swingView.ts';
 
 /** The place of a stiff piece's solid, `by` times its swing from rest: turned as a whole, so that it keeps its shape however much it is magnified. */
 export function swung({ aboutMm, shiftMm, turnRad }: StiffSwing, place: Transform, by: number): Transform {
-  const angle = length(turnRad) * by;
-  const turn = angle === 0 ? IDENTITY.r : turnAbout(scale(turnRad, by / angle), angle);
+  const turn = turnAbout(unit(turnRad, [0, 0, 1]), length(turnRad) * by);
   return { r: multiply(turn, place.r), t: add(add(aboutMm, scale(shiftMm, by)), rotate(turn, subtract(place.t, aboutMm))) };
 }
 

@@ -1,22 +1,31 @@
-import { useEffect, useRef, useState } from 'react';
+import { type RefObject, useEffect, useRef, useState } from 'react';
 import { usePreferences } from '../state/preferences.ts';
-import { RigScene, type SceneEvents, type Shown, type Side } from './RigScene.ts';
+import { RigScene, type SceneEvents, type Shown, type Side, type Spot } from './RigScene.ts';
 
-interface Props extends Shown, Omit<SceneEvents, 'drawn'> {
+interface Props extends Shown, Omit<SceneEvents, 'drawn' | 'swung'> {
   /** Counts up each time a side is asked for. */
   readonly side: { readonly side: Side; readonly times: number } | undefined;
+  /** What stands at the tip of an arrow, by its key. */
+  readonly tips: ReadonlyMap<string, string>;
+  /** What is shown, where that has to be said on the drawing. */
+  readonly caption: string | undefined;
+  /** Told where the swing is while it plays. */
+  readonly swungTo: RefObject<number>;
 }
 
+const NONE: readonly Spot[] = [];
+
 /** The canvas with its labels. Where there is no WebGL it says so; everything else on the page works on. */
-export function RigDrawing({ side, pick, drag, ...shown }: Props) {
+export function RigDrawing({ side, pick, drag, tips, caption, swungTo, ...shown }: Props) {
   const canvas = useRef<HTMLCanvasElement>(null);
   const room = useRef<HTMLDivElement>(null);
   const scene = useRef<RigScene | undefined>(undefined);
   const events = useRef({ pick, drag });
   events.current = { pick, drag };
-  const [labels, setLabels] = useState<readonly { readonly ref: string; readonly x: number; readonly y: number }[]>([]);
-  const wantsLabels = useRef(false);
-  wantsLabels.current = shown.overlays.has('labels');
+  const [labels, setLabels] = useState(NONE);
+  const [marks, setMarks] = useState(NONE);
+  const wanted = useRef({ labels: false, tips: 0 });
+  wanted.current = { labels: shown.overlays.has('labels'), tips: tips.size };
   const [broken, setBroken] = useState(false);
   const { ground } = usePreferences();
   useEffect(() => {
@@ -24,7 +33,11 @@ export function RigDrawing({ side, pick, drag, ...shown }: Props) {
     try {
       const made = new RigScene(canvas.current, {
         pick: (ref) => events.current.pick(ref), drag: (mm, done) => events.current.drag(mm, done),
-        drawn: () => setLabels(wantsLabels.current ? made.labels() : []),
+        drawn: () => {
+          setLabels(wanted.current.labels ? made.labels() : NONE);
+          setMarks(wanted.current.tips > 0 ? made.tips(wanted.current.tips) : NONE);
+        },
+        swung: (share) => (swungTo.current = share),
       });
       scene.current = made;
       const observer = new ResizeObserver(([entry]) => entry !== undefined && made.resize(entry.contentRect.width, entry.contentRect.height));
@@ -38,7 +51,7 @@ export function RigDrawing({ side, pick, drag, ...shown }: Props) {
       return undefined;
     }
   }, []);
-  useEffect(() => scene.current?.show(shown), [shown.view, shown.build, shown.selected, shown.overlays, shown.pull, ground]);
+  useEffect(() => scene.current?.show(shown), [shown.view, shown.build, shown.selected, shown.overlays, shown.pull, shown.forces, shown.swing, shown.held, ground]);
   useEffect(() => {
     if (side !== undefined) scene.current?.look(side.side);
   }, [side]);
@@ -46,7 +59,22 @@ export function RigDrawing({ side, pick, drag, ...shown }: Props) {
   return (
     <div className="rig-room" ref={room}>
       {broken ? <p className="empty">This browser cannot draw in three dimensions (no WebGL). The pieces are listed below, and all answers stand.</p> : <canvas ref={canvas} role="img" aria-label="The rig; its pieces are listed below" />}
-      {labels.map(({ ref, x, y }) => <span key={ref} className="rig-label" data-chosen={ref === shown.selected} style={{ left: x, top: y }}>{nameOf(ref)}</span>)}
+      {labels.map(({ key, x, y }) => <span key={key} className="rig-label" data-chosen={key === shown.selected} style={{ left: x, top: y }}>{nameOf(key)}</span>)}
+      {apart(marks).map(({ key, x, y }) => <span key={key} className="rig-label figure" aria-hidden="true" style={{ left: x, top: y }}>{tips.get(key)}</span>)}
+      {caption !== undefined && <p className="rig-caption">{caption}</p>}
     </div>
   );
+}
+
+const LINE_PX = 17;
+const WIDE_PX = 60;
+
+/** Labels that would cover each other, one under the other. */
+function apart(spots: readonly Spot[]): Spot[] {
+  const placed: Spot[] = [];
+  for (const spot of spots.toSorted((a, b) => a.y - b.y)) {
+    const above = placed.filter(({ x }) => Math.abs(x - spot.x) < WIDE_PX).map(({ y }) => y + LINE_PX);
+    placed.push({ ...spot, y: Math.max(spot.y, ...above) });
+  }
+  return placed;
 }

@@ -1,14 +1,22 @@
 import {
-  AmbientLight, BufferGeometry, Color, DirectionalLight, EdgesGeometry, Group, LineBasicMaterial, LineSegments, Matrix4, Mesh, MeshLambertMaterial, type Object3D, PerspectiveCamera, Plane, Quaternion, Raycaster, Scene, Sphere, Vector2,
-  Vector3, WebGLRenderer, Box3,
+  AmbientLight, BufferGeometry, type Color, DirectionalLight, EdgesGeometry, Group, LineBasicMaterial, LineSegments, Mesh, MeshLambertMaterial, PerspectiveCamera, Scene, Sphere, Vector3, WebGLRenderer, Box3,
 } from 'three';
 import { OrbitControls } from 'three/examples/jsm/controls/OrbitControls.js';
-import type { Transform, Vector } from '../../assembly/placing/Transform.ts';
-import type { RigBody, RigView, Role } from '../../jobs/views/rigView.ts';
+import type { Vector } from '../../assembly/placing/Transform.ts';
+import type { RigBody, RigView } from '../../jobs/views/rigView.ts';
+import type { RigForces } from '../../jobs/views/rigForces.ts';
+import type { Swing } from '../../jobs/views/swingView.ts';
+import { arrowsOf, spanMm } from './arrows.ts';
+import { forceArrows, tipOf } from './forceArrows.ts';
+import { aim, step } from './gliding.ts';
 import { overlayLines } from './overlayLines.ts';
+import { colour, groundNow, tone } from './paints.ts';
+import { Pointing } from './Pointing.ts';
 import { solidGeometry } from './solidGeometry.ts';
+import { Swinging } from './Swinging.ts';
+import { PERIOD_MS } from './swingPeriod.ts';
 
-export type Overlay = 'labels' | 'view' | 'mass' | 'lines' | 'collisions';
+export type Overlay = 'labels' | 'view' | 'mass' | 'lines' | 'collisions' | 'forces' | 'swing';
 export type Side = 'three quarter' | 'side' | 'top' | 'front';
 
 export interface Shown {
@@ -18,6 +26,19 @@ export interface Shown {
   readonly overlays: ReadonlySet<Overlay>;
   /** The way the selected piece can be pulled, for a step of one millimetre. */
   readonly pull: Vector | undefined;
+  /** Forces to draw as arrows. */
+  readonly forces: RigForces | undefined;
+  /** A swing to show, so many times as far as it is stated. */
+  readonly swing: { readonly swing: Swing; readonly magnified: number } | undefined;
+  /** Where in the swing it is held still, −1 to 1; or that it plays. */
+  readonly held: number | 'plays';
+}
+
+/** A place on the canvas, for a label laid over it. */
+export interface Spot {
+  readonly key: string;
+  readonly x: number;
+  readonly y: number;
 }
 
 export interface SceneEvents {
@@ -26,9 +47,10 @@ export interface SceneEvents {
   readonly drag: (mm: number, done: boolean) => void;
   /** Something was drawn: labels follow. */
   readonly drawn: () => void;
+  /** How far the swing has come while it plays. */
+  readonly swung: (share: number) => void;
 }
 
-const MOVE_MS = 180;
 const DIRECTIONS: Readonly<Record<Side, Vector>> = { 'three quarter': [0.75, 0.5, 0.8], side: [1, 0.0001, 0], top: [0.0001, 1, 0.0002], front: [0, 0.0001, 1] };
 
 /** The drawing in three dimensions: matt solids with clean edges, drawn only when something has changed. */
@@ -44,7 +66,10 @@ export class RigScene {
   #shown: Shown | undefined;
   #framed = '';
   #asked = false;
-  #held: { readonly from: Vector3; readonly along: Vector3; readonly plane: Plane } | undefined;
+  #gone = false;
+  #swinging: Swinging | undefined;
+  #swingsOf: { readonly swing: Shown['swing']; readonly ground: string | undefined } | undefined;
+  readonly #pointing: Pointing;
 
   constructor(canvas: HTMLCanvasElement, events: SceneEvents) {
     this.#canvas = canvas;
@@ -56,22 +81,24 @@ export class RigScene {
     this.#scene.add(new AmbientLight(0xffffff, 1.7), key, this.#overlays);
     this.#controls = new OrbitControls(this.#camera, canvas);
     this.#controls.addEventListener('change', () => this.draw());
-    canvas.addEventListener('pointerdown', this.#down);
-    canvas.addEventListener('pointermove', this.#move);
-    canvas.addEventListener('pointerup', this.#up);
+    this.#pointing = new Pointing(canvas, this.#camera, this.#controls, { bodies: () => [...this.#bodies.values()], pullable: () => (this.#shown?.swing === undefined ? this.#shown : undefined), events });
   }
 
   /** Shows a state of the rig; pieces that were there before glide to their new places. */
   show(shown: Shown): void {
-    const glide = this.#shown !== undefined && !matchMedia('(prefers-reduced-motion: reduce)').matches;
+    this.#endSwing(shown);
+    const glide = this.#shown !== undefined && shown.swing === undefined && !matchMedia('(prefers-reduced-motion: reduce)').matches;
     this.#shown = shown;
     const wanted = shown.view.bodies.filter(({ build }) => build === shown.build);
     const gone = [...this.#bodies.keys()].filter((ref) => !wanted.some((body) => body.ref === ref));
     for (const ref of gone) this.#drop(ref);
     for (const body of wanted) this.#place(body, glide);
     this.#overlays.removeFromParent();
+    this.#overlays.traverse((one) => one instanceof Mesh && (one.geometry as BufferGeometry).dispose());
     this.#overlays = overlayLines(shown, colour);
+    if (shown.forces !== undefined) this.#overlays.add(forceArrows(arrowsOf(shown.forces, shown.selected), spanMm(shown.forces), shown.selected !== undefined, colour));
     this.#scene.add(this.#overlays);
+    this.#beginSwing(shown);
     if (this.#framed !== shown.build) this.look('three quarter');
     this.draw();
   }
@@ -101,12 +128,50 @@ export class RigScene {
   }
 
   /** Where pieces are on the canvas, for labels laid over it. */
-  labels(): { readonly ref: string; readonly x: number; readonly y: number }[] {
+  labels(): Spot[] {
+    return [...this.#bodies].map(([ref, body]) => ({ key: ref, ...this.#onCanvas(new Box3().setFromObject(body).getCenter(new Vector3())) }));
+  }
+
+  /** Where the tips of the strongest arrows are, and of all that act on a piece chosen. */
+  tips(most: number): Spot[] {
+    const { forces, selected } = this.#shown ?? {};
+    if (forces === undefined) return [];
+    const arrows = arrowsOf(forces, selected);
+    const strongestN = Math.max(...arrows.map(({ forceN }) => Math.hypot(...forceN)), 1e-9);
+    return arrows.filter(({ forceN }) => Math.hypot(...forceN) > 0.02 * strongestN).slice(0, most).map((arrow) => ({ key: arrow.key, ...this.#onCanvas(tipOf(arrow, spanMm(forces), strongestN)) }));
+  }
+
+  #onCanvas(at: Vector3): { readonly x: number; readonly y: number } {
     const { clientWidth, clientHeight } = this.#canvas;
-    return [...this.#bodies].map(([ref, body]) => {
-      const at = new Box3().setFromObject(body).getCenter(new Vector3()).project(this.#camera);
-      return { ref, x: ((at.x + 1) / 2) * clientWidth, y: ((1 - at.y) / 2) * clientHeight };
-    });
+    const { x, y } = at.project(this.#camera);
+    return { x: ((x + 1) / 2) * clientWidth, y: ((1 - y) / 2) * clientHeight };
+  }
+
+  #beginSwing({ swing, held, view }: Shown): void {
+    if (swing !== undefined && this.#swinging === undefined) {
+      const roles = new Map(view.bodies.map(({ ref, role }) => [ref, role]));
+      this.#swinging = new Swinging(this.#bodies, view, swing, { ghost: colour('--line'), edge: colour('--ink'), fillOf: (ref) => tone(roles.get(ref) ?? 'support') });
+      this.#swingsOf = { swing, ground: groundNow() };
+      this.#scene.add(this.#swinging.group);
+    }
+    if (held !== 'plays') this.#swinging?.pose(held);
+  }
+
+  /** A swing lasts until another is shown, or the rig it belongs to is no longer there. */
+  #endSwing({ swing, view, build }: Shown): void {
+    const same = swing !== undefined && swing === this.#swingsOf?.swing && groundNow() === this.#swingsOf.ground && view === this.#shown?.view && build === this.#shown.build;
+    if (this.#swinging === undefined || same) return;
+    this.#swinging.end();
+    this.#swinging = undefined;
+  }
+
+  /** Says whether a swing plays on. */
+  #play(time: number): boolean {
+    if (this.#swinging === undefined || this.#shown?.held !== 'plays') return false;
+    const share = Math.sin((2 * Math.PI * time) / PERIOD_MS);
+    this.#swinging.pose(share);
+    this.#events.swung(share);
+    return true;
   }
 
   /** Asks for one drawing at the next frame. */
@@ -115,16 +180,16 @@ export class RigScene {
     this.#asked = true;
     requestAnimationFrame((time) => {
       this.#asked = false;
-      if (this.#glide(time)) this.draw();
+      if (this.#gone) return;
+      if ([this.#glide(time), this.#play(time)].includes(true)) this.draw();
       this.#renderer.render(this.#scene, this.#camera);
       this.#events.drawn();
     });
   }
 
   dispose(): void {
-    this.#canvas.removeEventListener('pointerdown', this.#down);
-    this.#canvas.removeEventListener('pointermove', this.#move);
-    this.#canvas.removeEventListener('pointerup', this.#up);
+    this.#gone = true;
+    this.#pointing.dispose();
     this.#controls.dispose();
     for (const ref of this.#bodies.keys()) this.#drop(ref);
     this.#renderer.dispose();
@@ -167,11 +232,12 @@ export class RigScene {
   }
 
   #tint({ ref, role }: RigBody): { fill: Color; edge: Color } {
-    const { selected, overlays, view } = this.#shown ?? {};
+    const { selected, overlays, view, forces } = this.#shown ?? {};
     const hit = overlays?.has('collisions') === true && view?.collisions.some(({ a, b }) => a === ref || b === ref) === true;
-    if (selected === ref) return { fill: colour('--accent').lerp(colour('--ground'), 0.35), edge: colour('--accent') };
+    if (selected === ref) return { fill: colour('--accent').lerp(colour('--ground'), forces === undefined ? 0.35 : 0.75), edge: colour('--accent') };
     if (hit) return { fill: colour('--fails-fill'), edge: colour('--fails') };
-    return { fill: tone(role), edge: colour('--ink') };
+    // Pale under arrows, so that the arrows stand out.
+    return forces === undefined ? { fill: tone(role), edge: colour('--ink') } : { fill: tone(role).lerp(colour('--ground'), 0.6), edge: colour('--line') };
   }
 
   /** Moves what is on its way; says whether anything still is. */
@@ -182,96 +248,4 @@ export class RigScene {
     }
     return moving;
   }
-
-  #ray(event: PointerEvent): Raycaster {
-    const box = this.#canvas.getBoundingClientRect();
-    const caster = new Raycaster();
-    caster.setFromCamera(new Vector2(((event.clientX - box.left) / box.width) * 2 - 1, 1 - ((event.clientY - box.top) / box.height) * 2), this.#camera);
-    return caster;
-  }
-
-  #under(event: PointerEvent): { readonly ref: string; readonly point: Vector3 } | undefined {
-    const [hit] = this.#ray(event).intersectObjects([...this.#bodies.values()].flatMap(({ children }) => children.filter((one) => one instanceof Mesh)), false);
-    const ref = hit?.object.parent?.userData['ref'] as string | undefined;
-    return hit === undefined || ref === undefined ? undefined : { ref, point: hit.point };
-  }
-
-  #start = { x: 0, y: 0 };
-
-  #down = (event: PointerEvent): void => {
-    this.#start = { x: event.clientX, y: event.clientY };
-    const { selected, pull } = this.#shown ?? {};
-    const hit = this.#under(event);
-    if (hit === undefined || pull === undefined || hit.ref !== selected) return;
-    const along = new Vector3(...pull);
-    const facing = this.#camera.position.clone().sub(hit.point);
-    const normal = facing.sub(along.clone().multiplyScalar(facing.dot(along) / along.lengthSq())).normalize();
-    this.#held = { from: hit.point, along, plane: new Plane().setFromNormalAndCoplanarPoint(normal, hit.point) };
-    this.#controls.enabled = false;
-    this.#canvas.setPointerCapture(event.pointerId);
-  };
-
-  #move = (event: PointerEvent): void => {
-    const mm = this.#pulled(event);
-    if (mm !== undefined) this.#events.drag(mm, false);
-  };
-
-  #up = (event: PointerEvent): void => {
-    const mm = this.#pulled(event);
-    this.#held = undefined;
-    this.#controls.enabled = true;
-    const still = Math.hypot(event.clientX - this.#start.x, event.clientY - this.#start.y) < 4;
-    if (mm !== undefined && !still) this.#events.drag(mm, true);
-    else if (still) this.#events.pick(this.#under(event)?.ref);
-  };
-
-  /** How far along its way the piece has been pulled. */
-  #pulled(event: PointerEvent): number | undefined {
-    if (this.#held === undefined) return undefined;
-    const { from, along, plane } = this.#held;
-    const at = this.#ray(event).ray.intersectPlane(plane, new Vector3());
-    return at === null ? undefined : at.sub(from).dot(along) / along.lengthSq();
-  }
-}
-
-/** A colour of the page's ground, as it stands just now. */
-function colour(name: string): Color {
-  return new Color(getComputedStyle(document.documentElement).getPropertyValue(name).trim());
-}
-
-const TONES: Readonly<Record<Role, readonly [string, number]>> = {
-  camera: ['--ink', 0.35], glass: ['--video', 0.55], screen: ['--ink', 0.6], radio: ['--control', 0.6], power: ['--power', 0.62], focus: ['--tight', 0.6], support: ['--line', 0.35],
-};
-
-const tone = (role: Role): Color => colour(TONES[role][0]).lerp(colour('--ground'), TONES[role][1]);
-
-interface Way {
-  readonly from: { readonly position: Vector3; readonly turn: Quaternion };
-  readonly to: { readonly position: Vector3; readonly turn: Quaternion };
-  readonly start: number;
-}
-
-function aim(object: Object3D, { r, t }: Transform, glide: boolean): void {
-  const matrix = new Matrix4().set(r[0], r[1], r[2], t[0], r[3], r[4], r[5], t[1], r[6], r[7], r[8], t[2], 0, 0, 0, 1);
-  const position = new Vector3();
-  const turn = new Quaternion();
-  matrix.decompose(position, turn, new Vector3());
-  if (!glide || (position.distanceToSquared(object.position) < 1e-6 && turn.angleTo(object.quaternion) < 1e-4)) {
-    delete object.userData['way'];
-    object.position.copy(position);
-    object.quaternion.copy(turn);
-    return;
-  }
-  object.userData['way'] = { from: { position: object.position.clone(), turn: object.quaternion.clone() }, to: { position, turn }, start: performance.now() } satisfies Way;
-}
-
-function step(object: Object3D, time: number): boolean {
-  const way = object.userData['way'] as Way | undefined;
-  if (way === undefined) return false;
-  const share = Math.min(1, Math.max(0, (time - way.start) / MOVE_MS));
-  const eased = 1 - (1 - share) ** 3;
-  object.position.lerpVectors(way.from.position, way.to.position, eased);
-  object.quaternion.slerpQuaternions(way.from.turn, way.to.turn, eased);
-  if (share === 1) delete object.userData['way'];
-  return share < 1;
 }

@@ -1,18 +1,23 @@
-import { useEffect, useRef, useState } from 'react';
-import type { Vector } from '../../assembly/placing/Transform.ts';
-import type { FreeWay, RigPiece, RigView as Rig } from '../../jobs/views/rigView.ts';
-import { printAmount } from '../../units/print.ts';
+import { useMemo, useState } from 'react';
+import type { RigPiece, RigView as Rig } from '../../jobs/views/rigView.ts';
 import { NoSetup, SetupBar } from '../marks/SetupBar.tsx';
-import { Mark } from '../marks/Mark.tsx';
-import { enter } from '../state/actions.ts';
 import { type Looking, useLooking, useView } from '../state/looking.ts';
-import { useSystem } from '../state/preferences.ts';
 import { desk } from '../worker/desk.ts';
+import { arrowsOf } from './arrows.ts';
+import { Findings } from './Findings.tsx';
+import { ForcesPanel, forceOf } from './ForcesPanel.tsx';
 import { PieceSheet } from './PieceSheet.tsx';
 import { RigDrawing } from './RigDrawing.tsx';
 import type { Overlay, Side } from './RigScene.ts';
+import { SwingPanel } from './SwingPanel.tsx';
+import { useDrag, usePull } from './pulling.ts';
+import { useForces } from './useForces.ts';
+import { useSwing } from './useSwing.ts';
+import { useSwingShow } from './useSwingShow.ts';
 
-const OVERLAYS: readonly Overlay[] = ['labels', 'view', 'mass', 'lines', 'collisions'];
+const OVERLAYS: readonly (readonly [Overlay, string])[] = [['labels', 'labels'], ['view', 'view'], ['mass', 'centre of mass'], ['lines', 'lines'], ['collisions', 'collisions'], ['forces', 'forces'], ['swing', 'swing']];
+/** Labels at the tips of arrows: more would cover each other. */
+const TIPS = 6;
 const SIDES: readonly Side[] = ['three quarter', 'side', 'top', 'front'];
 
 /** The rig: what stands where, moved by hand, with what waits for a place in a tray. */
@@ -42,20 +47,20 @@ function Drawn({ rig, looking }: { readonly rig: Rig; readonly looking: Looking 
   const way = piece?.heldBy?.ways.find(({ key }) => key.endsWith('Mm'));
   const pull = usePull(looking, piece?.ref, way?.key);
   const drag = useDrag(piece, way);
-  const toggle = (overlay: Overlay) => {
-    const next = new Set(overlays);
-    if (!next.delete(overlay)) next.add(overlay);
-    setOverlays(next);
-  };
+  const worked = useWorkedOut(looking, overlays, build, piece);
   const own = rig.pieces.filter((one) => one.build === build);
   return (
     <>
       <div className="rig-bar">
         <span role="group" aria-label="Build">{rig.builds.map(({ id, name }) => <button key={id} type="button" aria-pressed={id === build} onClick={() => setBuild(id)}>{name}</button>)}</span>
         <span role="group" aria-label="Look from">{SIDES.map((one) => <button key={one} type="button" onClick={() => setSide({ side: one, times: (side?.times ?? 0) + 1 })}>{one}</button>)}</span>
-        <span role="group" aria-label="Show">{OVERLAYS.map((one) => <button key={one} type="button" aria-pressed={overlays.has(one)} onClick={() => toggle(one)}>{one}</button>)}</span>
+        <span role="group" aria-label="Show">{OVERLAYS.map(([one, says]) => <button key={one} type="button" aria-pressed={overlays.has(one)} onClick={() => setOverlays(toggled(overlays, one))}>{says}</button>)}</span>
       </div>
-      <RigDrawing view={rig} build={build} selected={piece?.ref} overlays={overlays} pull={pull} side={side} pick={select} drag={drag} />
+      <RigDrawing
+        view={rig} build={build} selected={piece?.ref} overlays={overlays} pull={pull} side={side} pick={select} drag={drag} forces={worked.carried} tips={worked.tips} swing={worked.show.swing}
+        held={worked.show.plays ? 'plays' : worked.show.held} swungTo={worked.show.swungTo} caption={worked.show.caption}
+      />
+      <WorkedOut worked={worked} rig={rig} build={build} piece={piece} />
       <Findings rig={rig} build={build} />
       <div className="rig-pieces">
         <ul aria-label="Pieces">
@@ -68,56 +73,39 @@ function Drawn({ rig, looking }: { readonly rig: Rig; readonly looking: Looking 
   );
 }
 
-/** The way the chosen piece can be pulled. */
-function usePull(looking: Looking, ref: string | undefined, key: FreeWay['key'] | undefined): Vector | undefined {
-  const [pull, setPull] = useState<Vector | undefined>();
-  useEffect(() => {
-    let wanted = true;
-    setPull(undefined);
-    if (ref !== undefined && key !== undefined) void desk.wayAlong(looking, ref, key).then((found) => wanted && setPull(found));
-    return () => {
-      wanted = false;
-    };
-  }, [looking.setup, looking.glass, ref, key]);
-  return pull;
+/** What is worked out for the overlays: forces as they are wanted, swings when first wanted. */
+function useWorkedOut(looking: Looking, overlays: ReadonlySet<Overlay>, build: string, piece: RigPiece | undefined) {
+  const forces = useForces(looking, overlays.has('forces'));
+  const swings = overlays.has('swing');
+  const study = useSwing(looking, swings);
+  const show = useSwingShow(swings && study.found?.ok === true && study.found.value.build === build ? study.found.value : undefined);
+  const carried = forces.view?.build === build && forces.view.forces.ok ? forces.view.forces.value : undefined;
+  const tips = useMemo(() => new Map(carried === undefined ? [] : arrowsOf(carried, piece?.ref).slice(0, TIPS).map((arrow) => [arrow.key, forceOf(arrow)])), [carried, piece?.ref]);
+  return { forces, carried, tips, swings, study, show };
 }
 
-/** Drags become edits, one at a time: the next is sent when the one before is answered. */
-function useDrag(piece: RigPiece | undefined, way: FreeWay | undefined): (mm: number, done: boolean) => void {
-  const drag = useRef<{ readonly id: string; readonly from: number; busy: boolean; next: number | undefined } | undefined>(undefined);
-  return (mm, done) => {
-    if (piece?.heldBy === undefined || way === undefined) return;
-    drag.current ??= { id: crypto.randomUUID(), from: way.value, busy: false, next: undefined };
-    const now = drag.current;
-    const path = `${piece.heldBy.path}/settings/${way.key}`;
-    now.next = Math.round(Math.min(way.high, Math.max(way.low, now.from + mm)) * 2) / 2;
-    const send = async (): Promise<void> => {
-      if (now.busy) return;
-      now.busy = true;
-      while (now.next !== undefined) {
-        const value = now.next;
-        now.next = undefined;
-        await enter(`${piece.name} moved`, path, value, now.id);
-      }
-      now.busy = false;
-    };
-    void send();
-    if (done) drag.current = undefined;
-  };
+/** One overlay more or less. Arrows on pieces that swing would say nothing, so one of the two goes when the other comes. */
+function toggled(overlays: ReadonlySet<Overlay>, one: Overlay): ReadonlySet<Overlay> {
+  const next = new Set(overlays);
+  if (next.delete(one)) return next;
+  if (one === 'swing') next.delete('forces');
+  if (one === 'forces') next.delete('swing');
+  return next.add(one);
 }
 
-function Findings({ rig, build }: { readonly rig: Rig; readonly build: string }) {
-  const system = useSystem();
-  const nameOf = (ref: string) => rig.pieces.find((piece) => piece.ref === ref)?.name ?? ref;
-  const hits = rig.collisions.filter(({ a }) => a.startsWith(`${build}/`));
-  const mass = rig.masses.find((one) => one.build === build);
-  return (
-    <div className="rig-says">
-      {mass !== undefined && <p className="figure">{printAmount({ value: mass.massG, unit: 'g' }, system)} placed{mass.unknown > 0 ? `; ${mass.unknown} ${mass.unknown === 1 ? 'piece' : 'pieces'} without a place or a mass not counted` : ''}</p>}
-      {hits.map(({ a, b, depthMm, withTravel, coarse }) => <p key={`${a} ${b}`}><Mark verdict="fails" /> {nameOf(a)} and {nameOf(b)} are in one place, about {printAmount({ value: depthMm, unit: 'mm' }, system)} deep{withTravel ? ' at the end of the focus travel' : ''}{coarse ? ' (a guessed shape)' : ''}.</p>)}
-      {rig.faults.map((fault) => <p key={fault}><Mark verdict="fails" /> {fault}</p>)}
-    </div>
-  );
+interface WorkedOutProps {
+  readonly worked: ReturnType<typeof useWorkedOut>;
+  readonly rig: Rig;
+  readonly build: string;
+  readonly piece: RigPiece | undefined;
+}
+
+/** The figures of what the overlays show. They are those of the camera; beside another build this is said. */
+function WorkedOut({ worked: { forces, swings, study, show }, rig, build, piece }: WorkedOutProps) {
+  const of = forces.view?.build ?? (study.found?.ok === true ? study.found.value.build : build);
+  if (of !== build && (swings || forces.view !== undefined)) return <p className="rig-says">Forces and swings are worked out for {rig.builds.find(({ id }) => id === of)?.name ?? of}; choose it above.</p>;
+  if (swings) return <SwingPanel study={study} show={show} />;
+  return forces.view === undefined ? null : <ForcesPanel view={forces.view} pieces={rig.pieces} piece={piece} choose={forces.choose} />;
 }
 
 /** Pieces that stand nowhere yet. They are judged all the same, where no place is needed. */

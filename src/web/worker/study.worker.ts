@@ -2,6 +2,8 @@ import './schemasWithoutEval.ts';
 import { studyEach } from '../../jobs/studyEach.ts';
 import { type Port, serveCalls } from '../../jobs/protocol.ts';
 import { simulatePull } from '../../jobs/simulatePull.ts';
+import { swingView } from '../../jobs/views/swingView.ts';
+import type { SetupGlass } from '../../check/subjects.ts';
 import type { Shoot } from '../../shoot/schema/shoot.ts';
 
 const port = globalThis as unknown as Port;
@@ -12,5 +14,8 @@ serveCalls(port, {
   },
   pull(shoot: Shoot, shot: string, takes: number) {
     return simulatePull(shoot, shot, takes, (share) => port.postMessage({ news: share }));
+  },
+  swing(shoot: Shoot, subject: SetupGlass) {
+    return swingView(shoot, subject);
   },
 });

@@ -1,0 +1,51 @@
+import { Asking } from '../../check/Asking.ts';
+import { nameAt } from '../../check/nameAt.ts';
+import { type ChangeStep, lensChange } from '../../check/quantities/lensChange.ts';
+import { type MotorPlaces, motorPlaces } from '../../check/quantities/motorPlaces.ts';
+import { glassesOf } from '../../check/subjects.ts';
+import type { Ledger } from '../../shoot/ledger/Ledger.ts';
+
+/** Minutes from each lens of a setup to each other, and where its motor may stay. */
+export interface ChangesView {
+  readonly glasses: readonly { readonly id: string; readonly name: string }[];
+  /** By rows: from; by columns: to; nothing from a lens to itself. */
+  readonly minutes: readonly (readonly (number | undefined)[])[];
+  readonly motor: MotorWindows | undefined;
+}
+
+/** Between which places along its rod the motor meets each lens, and the one place that serves most of them. */
+export interface MotorWindows {
+  readonly atMm: number;
+  readonly windows: readonly { readonly name: string; readonly lowMm: number; readonly highMm: number; readonly served: boolean }[];
+  /** Lenses that it meets nowhere, or whose gear or motor has no place. */
+  readonly without: readonly string[];
+}
+
+/** One change, step by step. */
+export interface ChangeView {
+  readonly fromName: string;
+  readonly toName: string;
+  readonly minutes: number;
+  readonly steps: readonly ChangeStep[];
+}
+
+export function changesView(ledger: Ledger, setup: string): ChangesView {
+  const asking = new Asking(ledger);
+  const ids = glassesOf(ledger, setup);
+  const minutes = ids.map((from) => ids.map((to) => (from === to ? undefined : lensChange(asking, { setup, glass: from }, { setup, glass: to }).minutes)));
+  const motor = motorPlaces(asking, setup);
+  return { glasses: ids.map((id) => ({ id, name: nameAt(ledger, 'glasses', id) })), minutes, motor: motor && windowsOf(ledger, ids, motor) };
+}
+
+function windowsOf(ledger: Ledger, ids: readonly string[], { all, best }: MotorPlaces): MotorWindows {
+  const name = (glass: string) => nameAt(ledger, 'glasses', glass);
+  return {
+    atMm: best.atMm, windows: all.map(({ glass, low, high }) => ({ name: name(glass), lowMm: low, highMm: high, served: best.serves.includes(glass) })),
+    without: ids.filter((id) => !all.some(({ glass }) => glass === id)).map(name),
+  };
+}
+
+export function changeView(ledger: Ledger, setup: string, from: string, to: string): ChangeView {
+  const { steps, minutes } = lensChange(new Asking(ledger), { setup, glass: from }, { setup, glass: to });
+  return { fromName: nameAt(ledger, 'glasses', from), toName: nameAt(ledger, 'glasses', to), minutes, steps };
+}

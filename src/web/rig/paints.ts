@@ -1,0 +1,17 @@
+import { Color } from 'three';
+import type { Role } from '../../jobs/views/rigView.ts';
+
+/** Which of the two grounds the page has just now. */
+export const groundNow = (): string | undefined => document.documentElement.dataset['ground'];
+
+/** A colour of the page's ground, as it stands just now. */
+export function colour(name: string): Color {
+  return new Color(getComputedStyle(document.documentElement).getPropertyValue(name).trim());
+}
+
+const TONES: Readonly<Record<Role, readonly [string, number]>> = {
+  camera: ['--ink', 0.35], glass: ['--video', 0.55], screen: ['--ink', 0.6], radio: ['--control', 0.6], power: ['--power', 0.62], focus: ['--tight', 0.6], support: ['--line', 0.35],
+};
+
+/** The quiet tone of what a part is for. */
+export const tone = (role: Role): Color => colour(TONES[role][0]).lerp(colour('--ground'), TONES[role][1]);

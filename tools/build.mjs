@@ -10,12 +10,14 @@ rmSync('dist', { recursive: true, force: true });
 
 // Names are left as they are: a fault's trace stays readable, and nothing need give each function its name back while it runs.
 const shared = { bundle: true, format: 'esm', target: 'node20', minifyWhitespace: true, minifySyntax: true, legalComments: 'none', logLevel: 'warning', charset: 'utf8' };
-// Under a name of its own: a package in a chunk may import createRequire itself.
-const require = "import { createRequire as makeRequire } from 'node:module'; const require = makeRequire(import.meta.url);";
+const forNode = { ...shared, platform: 'node', mainFields: ['module', 'main'] };
+await build({ ...forNode, outfile: 'dist/cli.js', entryPoints: ['src/cli/main.ts'], banner: { js: '#!/usr/bin/env node' } });
+// Plain ASCII, so that it is read as it stands; nothing imported while it runs, which a script that was kept compiled cannot do.
 await build({
-  ...shared, platform: 'node', mainFields: ['module', 'main'], splitting: true, outdir: 'dist', entryPoints: { cli: 'src/cli/main.ts' }, chunkNames: 'chunks/[name]-[hash]',
-  banner: { js: `#!/usr/bin/env node\n${require}` },
+  ...forNode, format: 'cjs', charset: 'ascii', supported: { 'dynamic-import': false }, outfile: 'dist/program.cjs', entryPoints: ['src/cli/cli.ts'], define: { 'import.meta.url': 'programUrl' },
+  banner: { js: "(function(module,require,__filename){const programUrl=require('node:url').pathToFileURL(__filename).href;" }, footer: { js: '})' },
 });
+run('node', ['tools/keepCompiled.mjs']);
 await build({ ...shared, platform: 'neutral', mainFields: ['module', 'main'], outdir: 'dist', entryPoints: { index: 'src/index.ts', calc: 'src/calc/index.generated.ts' } });
 chmodSync('dist/cli.js', 0o755);
 if (existsSync('vite.config.ts')) run('npx', ['vite', 'build', '--logLevel', 'warn']);

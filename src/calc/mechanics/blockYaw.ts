@@ -17,12 +17,12 @@ export const blockYaw = calculator(
     inputs: inputs({
       focalLengthMm: positive('mm', 'focal length of the taking lens'),
       squeeze: positive('ratio', 'squeeze of the block'),
-      yawDeg: between(-10, 10, 'deg', 'turn of the block to the side, against the taking lens'),
+      yawDeg: between(-10, 10, 'deg', 'turn of the block to the side, against the sensor'),
       pixelPitchMm: positive('mm', 'from one recorded pixel to the next'),
     }),
     results: { shiftMm: 'mm on the sensor, sideways', shiftPx: 'px recorded; once widened, the squeeze times as many' },
     formula: 'shift = f·θ·(1 − 1/q): a ray that meets the block at θ leaves it at θ/q, so the picture turns by the rest',
-    source: 'Derived, small angles: an afocal system divides angles by its squeeze',
+    source: 'Derived, small angles: an afocal system divides angles by its squeeze; that the taking lens turns with it does nothing',
     examples: [
       {
         given: { focalLengthMm: 85, squeeze: 2, yawDeg: 0.1, pixelPitchMm: 0.005 }, gives: { shiftMm: '0.07418', shiftPx: '14.84' },

@@ -70,7 +70,10 @@ interface Glass {
   readonly block: SetupPiece | undefined;
 }
 
-/** A reversal goes from one side to the other: twice the give, and the free play once. */
+/**
+ * A reversal goes from one side to the other: twice the give, and the free play once. A block bends what it sees by its own turn against the sensor, whatever
+ * carries it: turned to camera left it throws the picture by f·θ·(1 − 1/q) against a lens that shifts to camera left, so that the two may cancel.
+ */
 function pixels(asking: Asking, subject: SetupGlass, motion: Motion, { body, lens, block }: Glass, { bodyOf }: RigNetwork): Omit<ImageJump, 'push' | 'forceN'> {
   const { places } = placeSetup(asking.ledger, subject.setup, subject.glass);
   const shot = recording(asking, subject);
@@ -78,18 +81,19 @@ function pixels(asking: Asking, subject: SetupGlass, motion: Motion, { body, len
   const focalLengthMm = asking.figure(lens.part, 'lens/focalLengthMm').value;
   const principal: Vector = apply(places.get(body.ref) ?? IDENTITY, [0, 0, focalLengthMm]);
   const { shiftMm } = motion.relative({ of: bodyOf(lens.ref), to: bodyOf(body.ref), atMm: principal });
-  const lensShiftMm = still(2 * Math.hypot(shiftMm[0], shiftMm[1]));
+  const [acrossMm, upMm] = [still(2 * shiftMm[0]), still(2 * shiftMm[1])];
   // Far subjects: a near one jumps further by its magnification, a twentieth at most.
   const px = (mm: number) => imageShift({ magnification: 0, shiftMm: mm, pixelPitchMm }).shiftPx;
   const play = seatPlay(asking, subject, lens);
-  const turn = (block === undefined ? [0, 0, 0] : motion.relative({ of: bodyOf(block.ref), to: bodyOf(lens.ref), atMm: principal }).turnDeg).map(still) as unknown as Vector;
+  const turn = (block === undefined ? [0, 0, 0] : motion.relative({ of: bodyOf(block.ref), to: bodyOf(body.ref), atMm: principal }).turnDeg).map(still) as unknown as Vector;
   const squeeze = block === undefined ? 1 : asking.figure(block.part, 'block/squeeze').value;
-  const yawPx = Math.abs(blockYaw({ focalLengthMm, squeeze, yawDeg: clampDeg(2 * turn[1]), pixelPitchMm }).shiftPx);
+  const yaw = blockYaw({ focalLengthMm, squeeze, yawDeg: clampDeg(2 * turn[1]), pixelPitchMm }).shiftPx;
   const skew = squeezeSkew({ squeeze, rotationDeg: clampDeg(2 * turn[2]), widthPx: shot.widthPx * squeeze, heightPx: shot.heightPx });
-  const [lensPx, playPx] = [px(lensShiftMm), px(play)];
-  const centrePx = lensPx + yawPx + playPx;
+  const lensShiftMm = Math.hypot(acrossMm, upMm);
+  const playPx = px(play);
+  const centrePx = Math.hypot(Math.sign(acrossMm) * px(Math.abs(acrossMm)) - yaw, px(Math.abs(upMm))) + playPx;
   return {
-    lensShiftMm, lensPx, yawPx, playPx, centrePx, rollDeg: Math.abs(2 * turn[2]), leanDeg: Math.abs(skew.verticalLeanDeg), rollCornerPx: skew.cornerShiftPx, cornerPx: centrePx + skew.cornerShiftPx,
+    lensShiftMm, lensPx: px(lensShiftMm), yawPx: Math.abs(yaw), playPx, centrePx, rollDeg: Math.abs(2 * turn[2]), leanDeg: Math.abs(skew.verticalLeanDeg), rollCornerPx: skew.cornerShiftPx, cornerPx: centrePx + skew.cornerShiftPx,
   };
 }
 

@@ -64,7 +64,7 @@ function shaken(mode: Mode, { by, loads }: Touch, pixels: number, { readoutMs, e
   return { mode, frequencyHz, by, amplitudePx, seen: rollingShutterWobble({ amplitudePx, frequencyHz, readoutMs, exposureMs, frameRateHz }) };
 }
 
-/** How far the picture of something far moves in a mode, pixels: the camera nods and pans, the lens shifts before the sensor. */
+/** How far the picture of something far moves in a mode, pixels: the camera nods and pans, the lens shifts before the sensor, a block yaws by itself. */
 function sightOf(asking: Asking, subject: SetupGlass, { bodyOf }: RigNetwork): (shape: Motion) => number {
   const path = opticalPath(asking.ledger, subject.setup, subject.glass);
   const lens = lensOf(path, subject.glass);
@@ -77,7 +77,8 @@ function sightOf(asking: Asking, subject: SetupGlass, { bodyOf }: RigNetwork): (
   return (shape) => {
     const [nods, pans] = shape.turnDegOf(bodyOf(body.ref)).map((deg) => (deg * Math.PI) / 180) as unknown as Vector;
     const [across, up] = shape.relative({ of: bodyOf(lens.ref), to: bodyOf(body.ref), atMm: principal }).shiftMm;
-    return Math.hypot((focalLengthMm * pans) / squeeze + across, up - focalLengthMm * nods) / pixelMm;
+    const yaws = path.block === undefined ? 0 : (shape.relative({ of: bodyOf(path.block.ref), to: bodyOf(body.ref), atMm: principal }).turnDeg[1] * Math.PI) / 180;
+    return Math.hypot((focalLengthMm * pans) / squeeze + across - focalLengthMm * yaws * (1 - 1 / squeeze), up - focalLengthMm * nods) / pixelMm;
   };
 }
 

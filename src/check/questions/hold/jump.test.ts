@@ -1,8 +1,11 @@
 import { expect, test } from 'vitest';
 import { askOne } from '../../../../test/ask.ts';
 import { riggedShoot } from '../../../../test/riggedShoot.ts';
+import { Ledger } from '../../../shoot/ledger/Ledger.ts';
+import { toothPushes } from '../../quantities/toothForce.ts';
 import { jump } from './jump.ts';
 
+const FIRM = { xNPerMm: 1e9, yNPerMm: 1e9, zNPerMm: 1e9, xNmPerRad: 1e9, yNmPerRad: 1e9, zNmPerRad: 1e9 };
 const still = { 'hold.seatPlayMm': 0 };
 
 test('the taking lens gives at its seat alone, as a lever on two springs does', () => {
@@ -36,4 +39,21 @@ test('twice the torque, twice the jump; a collar takes the lever away', () => {
   // Common practice: a collar that takes the push in the barrel itself removes the lever.
   expect(two.mends?.[0]?.use).toBeLessThan(0.01);
   expect(two.notes).toContain('Estimate, not a load rating.');
+});
+
+test('a block that turns with its lens throws the picture by f·θ·(1 − 1/q), against the shift of the lens', () => {
+  const shoot = riggedShoot((draft) => {
+    draft.assumptions = still;
+    draft.kit.parts['taking-58'].points.mount.stiffness = { xNPerMm: 10_000, yNPerMm: 10_000, zNPerMm: 15_000, xNmPerRad: 3000, yNmPerRad: 3000, zNmPerRad: 1e9 };
+    draft.kit.parts['taking-58'].points.front.stiffness = FIRM;
+  });
+  const answer = askOne(jump, shoot, 'glass=normal');
+  const [push] = toothPushes(new Ledger(shoot), 'sticks', 'normal');
+  const forceN = answer.steps?.[0]?.amount?.value ?? Number.NaN;
+  // Statics by hand: the push at 160 mm from the seat turns lens and block by F·0.16/3000 each way; across only the share of it that points across.
+  const thetaRad = (2 * forceN * 0.16) / 3000;
+  const across = push?.along[0] ?? Number.NaN;
+  const pixelMm = 23.8 / 3968;
+  const yawPx = (58 * thetaRad * (1 - 1 / 1.5) * across) / pixelMm;
+  expect(answer.steps?.find(({ says }) => says.startsWith('the block turns'))?.amount?.value).toBeCloseTo(Math.abs(yawPx), 3);
 });

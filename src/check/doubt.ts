@@ -68,7 +68,7 @@ function turningPoint({ low, high }: Figure, failsLow: boolean, useAt: (value: n
 }
 
 /** The shoot with a bare number at a figure's path; all it does not touch is shared. */
-function withFigure(shoot: Shoot, path: string, value: number): Shoot {
+export function withFigure(shoot: Shoot, path: string, value: number): Shoot {
   const copyFigure = /^(kit\/copies\/[^/]+\/figures)\/(.+)$/.exec(path);
   const keys = copyFigure === null ? path.split('/') : [...(copyFigure[1] ?? '').split('/'), copyFigure[2] ?? ''];
   return replaced(shoot, keys, value) as Shoot;

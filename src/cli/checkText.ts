@@ -13,13 +13,16 @@ export interface CheckTextOptions {
   /** Every answer on its own, good ones too. */
   readonly all: boolean;
   readonly working: boolean;
-  /** The figures an answer rests on, for the working. */
-  readonly restsOn: (key: string) => readonly Figure[];
+  /** The figures in doubt that an answer would change with, what moves it most first, for the working. */
+  readonly restsOn: (answer: Answer, doubt: Doubt | undefined) => readonly Figure[];
   /** The name of the figure at a path, for people. */
   readonly nameOf: (path: string) => string;
   /** How far the answer may be out within the bounds of its figures, for the working. */
   readonly doubtOf: (answer: Answer) => Doubt | undefined;
 }
+
+/** Beyond these, what a verdict rests on hardly moves it. */
+const MOST_RESTS = 8;
 
 const INDENT = ' '.repeat(10);
 /** Where the question stands, behind mark, verdict, load line and use. */
@@ -108,9 +111,11 @@ function working(answer: Answer, options: CheckTextOptions): string[] {
   const side = (label: string, one: Side | undefined) => (one === undefined ? [] : [row(label, `${printAmount(one.amount, system)}   ${one.from}`)]);
   const steps = (answer.steps ?? []).map(({ says, amount }) => row('step', amount === undefined ? says : `${says}: ${printAmount(amount, system)}`));
   const missing = (answer.missing ?? []).map(({ says, measure }) => row('wants', measure === undefined ? says : `${says}. ${measure}`));
-  const rests = options.restsOn(answer.key).map((figure) => row('rests', restText(figure, options)));
+  const doubt = options.doubtOf(answer);
+  const resting = options.restsOn(answer, doubt);
+  const rests = [...resting.slice(0, MOST_RESTS).map((figure) => row('rests', restText(figure, options))), ...(resting.length > MOST_RESTS ? [row('rests', `and ${resting.length - MOST_RESTS} more`)] : [])];
   return [
-    ...side('needs', answer.needs), ...side('has', answer.has), ...doubtRows(options.doubtOf(answer), options).map((text) => row('doubt', text)), ...steps, ...missing, ...mends(answer, options), ...(answer.notes ?? []).map((note) => row('note', note)), ...rests,
+    ...side('needs', answer.needs), ...side('has', answer.has), ...doubtRows(doubt, options).map((text) => row('doubt', text)), ...steps, ...missing, ...mends(answer, options), ...(answer.notes ?? []).map((note) => row('note', note)), ...rests,
     row('source', answer.sources.join('; ')),
   ];
 }

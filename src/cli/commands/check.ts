@@ -1,15 +1,18 @@
 import { Command } from 'commander';
 import { type Answer, DISCIPLINES } from '../../check/answer.ts';
+import { bearingOn } from '../../check/bearing.ts';
 import { Checker } from '../../check/Checker.ts';
 import { figureName } from '../../check/describeFigure.ts';
 import { type Doubt, doubtOf } from '../../check/doubt.ts';
 import { questions } from '../../check/questions/index.generated.ts';
+import type { AnyQuestion } from '../../check/question.ts';
 import { worstFirst } from '../../check/ranking.ts';
 import { restsOn } from '../../check/restsOn.ts';
 import { answersAbout, type Narrowing } from '../answersAbout.ts';
 import { checkText } from '../checkText.ts';
 import { loadShoot } from '../files.ts';
 import { paintFor } from '../paint.ts';
+import type { Figure } from '../../shoot/ledger/figures.ts';
 import type { Shoot } from '../../shoot/schema/shoot.ts';
 import { EXIT, type World } from '../World.ts';
 
@@ -53,7 +56,7 @@ function check(world: World, file: string, options: Options): void {
     world.out(
       checkText(shoot.title, answers, {
         paint: paintFor(world), columns: Math.max(60, Math.min(world.columns, 120)), system: options.imperial === true ? 'imperial' : 'metric',
-        all: options.all ?? false, working: options.working ?? false, restsOn: (key) => restsOn(checker.ledger, key), doubtOf: (answer) => doubtIn(shoot, answer), nameOf: (path) => figureName(checker.ledger, path),
+        all: options.all ?? false, working: options.working ?? false, restsOn: (answer, doubt) => restingOn(shoot, checker, answer, doubt), doubtOf: (answer) => doubtIn(shoot, answer), nameOf: (path) => figureName(checker.ledger, path),
       }),
     );
   }
@@ -61,7 +64,15 @@ function check(world: World, file: string, options: Options): void {
 }
 
 /** Studied answers take too long to ask dozens of times over. */
+const quickly = (answer: Answer): AnyQuestion | undefined => questions.find(({ id, kind }) => id === answer.question && kind === 'immediate');
+
 function doubtIn(shoot: Shoot, answer: Answer): Doubt | undefined {
-  const question = questions.find(({ id, kind }) => id === answer.question && kind === 'immediate');
+  const question = quickly(answer);
   return question === undefined ? undefined : doubtOf(shoot, question, answer.key);
+}
+
+/** What bears on an answer; of a studied one, and of one that is not known, all that was read. */
+function restingOn(shoot: Shoot, { ledger }: Checker, answer: Answer, doubt: Doubt | undefined): readonly Figure[] {
+  const question = answer.verdict === 'unknown' ? undefined : quickly(answer);
+  return question === undefined ? restsOn(ledger, answer.key) : bearingOn(shoot, question, answer.key, doubt);
 }

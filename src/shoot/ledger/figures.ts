@@ -1,5 +1,5 @@
 import type { Assumption } from '../../standards/Assumption.ts';
-import { defaultDoubt } from '../../standards/defaultBounds.ts';
+import { defaultBounds } from '../../standards/defaultBounds.ts';
 import type { Unit } from '../../units/Unit.ts';
 import { unitOfKey } from '../../units/unitOfKey.ts';
 import type { Basis, StatedFigure } from '../schema/basics.ts';
@@ -18,19 +18,21 @@ export interface Figure {
 
 /** Makes a figure of what the file states; `basis` is that of bare numbers around it. */
 export function figureOf(stated: StatedFigure, path: string, basis: Basis): Figure {
-  const unit = unitOfKey(path.slice(path.lastIndexOf('/') + 1));
+  const key = path.slice(path.lastIndexOf('/') + 1);
+  const unit = unitOfKey(key);
   const entry = typeof stated === 'number' ? { value: stated } : stated;
   const ownBasis = entry.basis ?? basis;
-  const { low, high } = boundsOf(entry, unit, ownBasis);
+  const { low, high } = boundsOf(entry, { key, unit, basis: ownBasis });
   return { value: entry.value, low, high, unit, basis: ownBasis, path };
 }
 
 type Entry = Exclude<StatedFigure, number>;
 
-function boundsOf(entry: Entry, unit: Unit, basis: Basis): { low: number; high: number } {
-  const share = entry.within === undefined ? defaultDoubt(unit, basis) : Number.parseFloat(entry.within) / 100;
-  const spread = entry.plusMinus ?? Math.abs(entry.value) * share;
-  return { low: entry.low ?? entry.value - spread, high: entry.high ?? entry.value + spread };
+function boundsOf(entry: Entry, { key, unit, basis }: { key: string; unit: Unit; basis: Basis }): { low: number; high: number } {
+  const { value, within, plusMinus } = entry;
+  const spread = plusMinus ?? (within === undefined ? undefined : (Math.abs(value) * Number.parseFloat(within)) / 100);
+  const usual = spread === undefined ? defaultBounds({ value, key, unit, basis }) : { low: value - spread, high: value + spread };
+  return { low: entry.low ?? usual.low, high: entry.high ?? usual.high };
 }
 
 /** A default, or what the shoot states in its place under `assumptions`. */

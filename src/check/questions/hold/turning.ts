@@ -43,7 +43,7 @@ export const turning = question<JointSubject>({
       says: {
         holds: `Between ${names.a} and ${names.b}, friction holds against ${cause}.`,
         tight: `Between ${names.a} and ${names.b}, friction only just holds against ${cause}.`,
-        fails: `${what} turns where ${names.b} meets ${names.a}: ${cause} beats the friction.`,
+        fails: `${what} turns ${what === names.b ? `on ${names.a}` : `where ${names.b} meets ${names.a}`}: ${cause} beats the friction.`,
       },
       steps: [
         ...cases.filter((one) => one !== worst).map(({ says, momentNm }) => ({ says, amount: { value: momentNm, unit: 'N·m' as const } })),

@@ -15,7 +15,11 @@ describe('bounds nobody stated are those that such figures have (common practice
     expect(of('gainDbi', 0, 'sheet')).toEqual({ low: -3, high: 3 });
   });
   test('gears, gauges, rates and channels come in fixed values (ISO 54, ASTM B258)', () => {
-    for (const [key, value] of [['module', 0.8], ['awg', 20], ['maxFrameRateHz', 60], ['bandMHz', 5500], ['teeth', 40]] as const) expect(of(key, value)).toEqual({ low: value, high: value });
+    for (const [key, value] of [['module', 0.8], ['awg', 20], ['maxFrameRateHz', 60], ['bandMHz', 5500], ['teeth', 40], ['packs', 2], ['maxReceivers', 4]] as const) expect(of(key, value)).toEqual({ low: value, high: value });
+  });
+  test('a 2× lens is no 1.8×, and a mount of 18 mm none of 19.25', () => {
+    expect(of('squeeze', 2).low).toBeGreaterThan(1.9);
+    expect(of('flangeMm', 18).high).toBeLessThan(18.1);
   });
   test('a part of a whole is never more than the whole', () => {
     for (const key of ['efficiency', 'transmittance', 'coldCapacityShare']) expect(of(key, 0.95).high).toBe(1);

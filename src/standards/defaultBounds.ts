@@ -9,6 +9,10 @@ const SHARES = {
   exact: { measured: 0, sheet: 0, estimate: 0, typical: 0 },
   /** Lengths, angles, ratios: a maker's drawing is good to about a hundredth. */
   size: { measured: 0.005, sheet: 0.01, estimate: 0.05, typical: 0.1 },
+  /** What a thing is named by: the 2 of 2×, 50 mm, 7 inches, full frame. */
+  nominal: { measured: 0.005, sheet: 0.01, estimate: 0.03, typical: 0.03 },
+  /** Flange distances belong to the mount and are kept to hundredths of a millimetre. */
+  flange: { measured: 0.0005, sheet: 0.001, estimate: 0.001, typical: 0.001 },
   /** Volts follow from the chemistry and the count of cells, 3.6 to 3.7 V each for lithium ion, and devices are made for them. */
   volts: { measured: 0.005, sheet: 0.02, estimate: 0.05, typical: 0.05 },
   /** What a pack is marked with; it fades with age. */
@@ -33,8 +37,11 @@ const KNOWN_AS: Partial<Record<Unit, keyof typeof SHARES>> = {
 };
 const OFF_ZERO: Partial<Record<Unit, keyof typeof SPREADS>> = { '°C': 'degrees', dBm: 'decibels', dBi: 'decibels', dB: 'decibels' };
 
-/** Keys whose values a standard lays down: gears of another module do not exist between them (ISO 54). */
-const STANDARD_VALUES: ReadonlySet<string> = new Set(['module', 'awg']);
+/** Keys that are known better than their unit tells: gears of a module between those of ISO 54 do not exist, bays are counted. */
+const KEY_KNOWN_AS: Readonly<Record<string, keyof typeof SHARES>> = {
+  module: 'exact', awg: 'exact', packs: 'exact', bays: 'exact', screws: 'exact', feet: 'exact', maxReceivers: 'exact', squeeze: 'nominal', focalLengthMm: 'nominal', sensorWidthMm: 'nominal', sensorHeightMm: 'nominal', diagonalMm: 'nominal',
+  flangeMm: 'flange',
+};
 /** Parts of a whole. */
 const IS_SHARE = /(?:Share|^efficiency|^transmittance|^reflectance)$/;
 
@@ -43,7 +50,7 @@ export type FigureBasis = keyof (typeof SHARES)['size'];
 /** Bounds of a figure that states none; `key` is its key in the file. */
 export function defaultBounds({ value, key, unit, basis }: { value: number; key: string; unit: Unit; basis: FigureBasis }): { low: number; high: number } {
   const offZero = OFF_ZERO[unit];
-  const share = STANDARD_VALUES.has(key) ? 0 : SHARES[KNOWN_AS[unit] ?? 'rating'][basis];
+  const share = SHARES[(Object.hasOwn(KEY_KNOWN_AS, key) ? KEY_KNOWN_AS[key] : KNOWN_AS[unit]) ?? 'rating'][basis];
   const spread = offZero === undefined ? Math.abs(value) * share : SPREADS[offZero][basis];
   return { low: value - spread, high: IS_SHARE.test(key) ? Math.max(value, Math.min(1, value + spread)) : value + spread };
 }

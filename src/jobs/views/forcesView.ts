@@ -90,7 +90,7 @@ interface Noted {
 function notesOf({ stands, springs, unweighed, left }: RigNetwork, { floats, weight, nameOf, forces }: Noted): string[] {
   const untold = forces.ok ? forces.value.untold : [];
   return [
-    weight && floats ? `Free in the hands; taken as held at ${nameOf(stands.anchor)}.` : `Held ${stands.says}.`,
+    weight && floats ? `Free in the hands; taken as held at ${nameOf(stands.anchor)}.` : `${stands.says.charAt(0).toUpperCase()}${stands.says.slice(1)}.`,
     ...(weight ? [] : ['The push alone, without the weight: ring torque over the radius of its gear, and what spreads the teeth.']),
     ...(unweighed.length > 0 && weight ? [`Weighs nothing here, as its mass is not entered: ${unweighed.map(({ name }) => name).join(', ')}.`] : []),
     ...(left.length > 0 ? [`Left out, without a place: ${left.map(({ name }) => name).join(', ')}.`] : []),

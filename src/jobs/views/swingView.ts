@@ -60,7 +60,7 @@ export function swingView(shoot: Shoot, subject: SetupGlass): View<SwingView> {
     if (loose.length > 0) throw new Error(`held by nothing, and moving freely: ${[...new Set(loose)].join(', ')}.`);
     const standing = standingIn(ledger, subject, rig);
     const swings = ownSwings(ledger, subject).slice(0, SHOWN).map((swing) => swingOf(standing, swing, nameOf));
-    if (swings.length === 0) throw new Error('nothing in the rig itself swings, only what holds it gives.');
+    if (swings.length === 0) throw new Error(`nothing in the rig itself swings, only what holds it gives.${rig.unweighed.length > 0 ? ` No mass is entered for ${rig.unweighed.map(({ name }) => name).join(', ')}.` : ''}`);
     return { build: ledger.at(`setups/${subject.setup}/camera`) as string, sizeMm: sizeOf(standing), stands: rig.stands.says, swings, notes: notesOf(rig) };
   });
 }

@@ -61,7 +61,7 @@ export function RigDrawing({ side, pick, drag, tips, caption, swungTo, ...shown 
       {broken ? <p className="empty">This browser cannot draw in three dimensions (no WebGL). The pieces are listed below, and all answers stand.</p> : <canvas ref={canvas} role="img" aria-label="The rig; its pieces are listed below" />}
       {labels.map(({ key, x, y }) => <span key={key} className="rig-label" data-chosen={key === shown.selected} style={{ left: x, top: y }}>{nameOf(key)}</span>)}
       {apart(marks).map(({ key, x, y }) => <span key={key} className="rig-label figure" aria-hidden="true" style={{ left: x, top: y }}>{tips.get(key)}</span>)}
-      {caption !== undefined && <p className="rig-caption">{caption}</p>}
+      {caption !== undefined && !broken && <p className="rig-caption">{caption}</p>}
     </div>
   );
 }

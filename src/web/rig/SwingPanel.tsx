@@ -26,7 +26,7 @@ function Shown({ view: { swings, stands, notes }, show: { at, choose, plays, set
   return (
     <>
       <div className="swing-acts">
-        <span role="group" aria-label="Swing shown">{swings.map((one, index) => <button key={one.frequencyHz} type="button" aria-pressed={index === at} onClick={() => choose(index)}>{hertz(one)}</button>)}</span>
+        <span role="group" aria-label="Swing shown">{swings.map((one, index) => <button key={`${index + 1} of ${swings.length}`} type="button" aria-pressed={index === at} onClick={() => choose(index)}>{hertz(one)}</button>)}</span>
         {mayPlay && <button type="button" onClick={() => setPlays(!plays)}>{plays ? 'Hold still' : 'Play'}</button>}
         <label className="swing-held"><span>through the swing</span><input type="range" min={-1} max={1} step={0.05} value={plays ? 0 : held} disabled={plays} onChange={({ target }) => setHeld(Number(target.value))} /></label>
       </div>
@@ -41,8 +41,8 @@ function Shown({ view: { swings, stands, notes }, show: { at, choose, plays, set
 }
 
 function saysRule({ rules }: Swing, stands: string): string {
-  if (rules === undefined) return `Held ${stands}; no joint of its own has a share in it.`;
-  return `${rules.says} gives most: ${printAmount({ value: Math.round(rules.share * 100) / 100, unit: 'share' })} of the swing’s energy. Held ${stands}.`;
+  if (rules === undefined) return `No joint of its own has a share in it, ${stands}.`;
+  return `${rules.says} gives most: ${printAmount({ value: Math.round(rules.share * 100) / 100, unit: 'share' })} of the swing’s energy, ${stands}.`;
 }
 
 const hertz = ({ frequencyHz }: Pick<Swing, 'frequencyHz'>): string => printAmount({ value: Number(frequencyHz.toPrecision(2)), unit: 'Hz' });

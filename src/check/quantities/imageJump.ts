@@ -1,6 +1,5 @@
 import { type RigNetwork, rigNetwork } from '../../assembly/hold/rigNetwork.ts';
 import { opticalPath } from '../../assembly/opticalPath.ts';
-import type { JointEnd } from '../../assembly/placing/rigJoints.ts';
 import { placeSetup } from '../../assembly/placing/placeSetup.ts';
 import { IDENTITY, type Vector, apply, scale } from '../../assembly/placing/Transform.ts';
 import type { SetupPiece } from '../../assembly/setupPieces.ts';
@@ -33,8 +32,8 @@ export interface ImageJump {
   readonly cornerPx: number;
 }
 
-/** The pieces that the driver's own push falls back on: as it is built, or carried by the glass itself. */
-export type CarriedBy = 'as built' | 'the glass';
+/** What the driver's own push falls back on: as it is built, a rod that is fixed to the block (or lens) under the ring and rides with it, or a collar round the barrel of the ring. */
+export type CarriedBy = 'as built' | 'riding rod' | 'collar';
 
 /** `undefined` where nothing is placed that drives a ring. */
 export function imageJump(asking: Asking, subject: SetupGlass, carriedBy: CarriedBy = 'as built'): ImageJump | undefined {
@@ -45,22 +44,23 @@ export function imageJump(asking: Asking, subject: SetupGlass, carriedBy: Carrie
     if (push === undefined || rig === undefined || path.body === undefined || rig.network.freeMotions.length > 0) return undefined;
     const torque = ringTorque(asking, push.ring.piece, temperatureAt(asking, subject));
     const forceN = torque.value / push.ringRadiusM;
-    const motion = pushed(rig, push, forceN, carriedBy === 'as built' ? push.driver : carrierOf(path.stack, push.ring.piece));
+    const motion = pushed(rig, push, forceN, carrierOf(path.stack, push, carriedBy));
     return { push, forceN, ...pixels(asking, subject, motion, { body: path.body, lens: lensOf(path, subject.glass), block: path.block }, rig) };
   });
 }
 
-/** The piece of the glass that a collar or a riding rod would hold on to: the block or the lens that carries the ring. */
-export function carrierOf(stack: readonly SetupPiece[], ring: SetupPiece): { readonly ref: string } {
-  const at = stack.findIndex(({ ref }) => ref === ring.ref);
-  return ring.part.has('focuser') ? (stack[at - 1] ?? ring) : ring;
+/** The piece that the push falls back on. */
+export function carrierOf(stack: readonly SetupPiece[], { ring, driver }: Pick<ToothPush, 'ring' | 'driver'>, carriedBy: CarriedBy): string {
+  if (carriedBy === 'as built') return driver.ref;
+  const under = stack[stack.findIndex(({ ref }) => ref === ring.ref) - 1];
+  return carriedBy === 'riding rod' && ring.piece.part.has('focuser') && under !== undefined ? under.ref : ring.ref;
 }
 
 /** The friction of the ring passes the push on to the barrel, so that it acts where the teeth meet; its reaction on what carries the driver. */
-function pushed({ network, bodyOf }: RigNetwork, { ring, at, along }: ToothPush, forceN: number, carrier: Pick<JointEnd, 'ref'>): Motion {
+function pushed({ network, bodyOf }: RigNetwork, { ring, at, along }: ToothPush, forceN: number, carrier: string): Motion {
   return network.solve([
     { body: bodyOf(ring.ref), forceN: scale(along, forceN), atMm: at },
-    { body: bodyOf(carrier.ref), forceN: scale(along, -forceN), atMm: at },
+    { body: bodyOf(carrier), forceN: scale(along, -forceN), atMm: at },
   ]).motion;
 }
 

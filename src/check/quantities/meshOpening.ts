@@ -38,7 +38,7 @@ export function meshOpening(asking: Asking, subject: SetupGlass, carriedBy: Carr
     if (push === undefined || !push.mesh.meets || pair === undefined || rig === undefined || rig.network.freeMotions.length > 0 || Math.abs(pair.a.module - pair.b.module) > 0.01) return undefined;
     const { newtonMetres, says } = torqueAtDriver(asking, subject, push);
     const forceN = newtonMetres / push.driverRadiusM;
-    const carrier = carriedBy === 'as built' ? push.driver.ref : carrierOf(opticalPath(ledger, subject.setup, subject.glass).stack, push.ring.piece).ref;
+    const carrier = carrierOf(opticalPath(ledger, subject.setup, subject.glass).stack, push, carriedBy);
     const ownGiveMm = carriedBy === 'as built' ? 0 : clampGive(asking, subject, push) * forceN;
     const opensMm = Math.max(0, ...[1, -1].map((sense) => parting(rig, push, carrier, forceN, sense))) + ownGiveMm;
     const placedMm = Math.max(0, push.mesh.centreDistanceMm - pair.centreDistanceMm);

@@ -88,7 +88,7 @@ function reversals(asking: Asking, subject: SetupGlass, { bodyOf }: RigNetwork, 
   return toothPushes(asking.ledger, subject.setup, subject.glass).flatMap((push): Touch[] => {
     const { ring, driver, at, along, ringRadiusM, driverRadiusM } = push;
     const forceN = (2 * ringTorque(asking, ring.piece, temperatureAt(asking, subject)).value) / ringRadiusM;
-    const carrier = carriedBy === 'as built' ? driver.ref : carrierOf(stack, ring.piece).ref;
+    const carrier = carrierOf(stack, push, carriedBy);
     const teeth: NetworkLoad[] = [{ body: bodyOf(ring.ref), forceN: scale(along, forceN), atMm: at }, { body: bodyOf(carrier), forceN: scale(along, -forceN), atMm: at }];
     const wheelMm = driver.piece.part.figure('handWheel/diameterMm')?.value;
     if (driver.piece.part.has('motor') || wheelMm === undefined) return [{ by: `${driver.piece.name} reverses`, loads: teeth }];

@@ -32,8 +32,8 @@ function windOnMonitor(shoot: ReturnType<typeof inTheWind>) {
 }
 
 test('a screen as a sail: ½ρv²·Cd·A at a quarter of its width beside the screw (EN 1991-1-4, 7.4.3)', () => {
-  // Square on: 0.12 m² × 1.05 × ½ × 1.225 × 15² = 17.36 N, at 100 mm. At 15° it shows 300 × (400·cos 15° + 20·sin 15°) and is as wide: the larger.
-  const width = 400 * Math.cos(Math.PI / 12) + 20 * Math.sin(Math.PI / 12);
+  // Square on: 0.12 m² × 1.05 × ½ × 1.225 × 15² = 17.36 N, at 100 mm. At 22.5° it shows 300 × (400·cos + 20·sin) and is as wide: the larger of the two.
+  const width = 400 * Math.cos(Math.PI / 8) + 20 * Math.sin(Math.PI / 8);
   const moment = (wide: number) => 0.5 * 1.225 * 15 ** 2 * 1.05 * wide * 0.3e-3 * (wide / 4) * 1e-3;
   expect(windOnMonitor(inTheWind()).wind?.momentNm).toBeCloseTo(Math.max(moment(400), moment(width)), 3);
 });

@@ -87,3 +87,9 @@ test('two hundred pieces, one on the other', () => {
   expect(swing?.verdict).toBe('fails');
   expect(swing?.says).toContain('Small box');
 }, 30_000);
+
+test('every verdict on what holds or balances says that it is an estimate', () => {
+  const judged = answers(exampleShoot('demo')).filter(({ key, verdict }) => /^(hold|balance)\./.test(key) && !key.startsWith('hold.stands') && verdict !== 'unknown');
+  expect(judged.length).toBeGreaterThan(100);
+  expect(judged.filter(({ notes }) => notes?.some((note) => note.startsWith('Estimate, not a load rating.')) !== true).map(({ key }) => key)).toEqual([]);
+}, 30_000);

@@ -3,8 +3,8 @@ import { printNumber } from '../../../units/print.ts';
 import type { Mend, Step } from '../../answer.ts';
 import type { Asking } from '../../Asking.ts';
 import { judgeRatio } from '../../judge.ts';
-import { cautionsFor } from '../../quantities/estimateNote.ts';
-import { type ImageJump, imageJump } from '../../quantities/imageJump.ts';
+import { forceNotes } from '../../quantities/forceNotes.ts';
+import { type CarriedBy, type ImageJump, imageJump } from '../../quantities/imageJump.ts';
 import { toothPushes } from '../../quantities/toothForce.ts';
 import { question } from '../../question.ts';
 import { type SetupGlass, eachGlass } from '../../subjects.ts';
@@ -35,7 +35,7 @@ export const jump = question<SetupGlass>({
       },
       steps: steps(found),
       mends: found.cornerPx > 0.9 * seen.value ? mends(asking, subject, found, seen.value) : [],
-      notes: cautionsFor(asking.ledger.at(`builds/${asking.ledger.at(`setups/${subject.setup}/camera`) as string}/purpose`)),
+      notes: forceNotes(asking.ledger, subject),
     });
   },
 });
@@ -52,12 +52,22 @@ function steps({ forceN, lensShiftMm, lensPx, yawPx, playPx, rollDeg, leanDeg, r
   ];
 }
 
-/** The lever goes when the push comes back to the glass: a collar, or a rod that rides with it. */
+/** The lever goes when the push comes back to the glass. */
+const WAYS_OUT: readonly (readonly [by: CarriedBy, says: string])[] = [['riding rod', 'on a rod that is fixed to the glass and rides with it'], ['collar', 'on a collar round the barrel of the ring']];
+
+function waysOut(asking: Asking, subject: SetupGlass, found: ImageJump) {
+  return WAYS_OUT.flatMap(([by, says]) => {
+    const then = imageJump(asking, subject, by);
+    return then === undefined || then.cornerPx >= 0.98 * found.cornerPx ? [] : [{ says, then }];
+  });
+}
+
+/** Two that come to the same are one cure. */
 function mends(asking: Asking, subject: SetupGlass, found: ImageJump, seenPx: number): Mend[] {
-  const onGlass = imageJump(asking, subject, 'the glass');
-  if (onGlass === undefined || onGlass.cornerPx >= 0.98 * found.cornerPx) return [];
-  return [{
-    says: `Carry ${found.push.driver.piece.name} on a collar round the barrel, or on a rod that rides with the glass`, use: onGlass.cornerPx / seenPx,
-    costs: `jumps by ${printNumber(onGlass.cornerPx)} px; some hundred grams more on the lens`,
-  }];
+  const [riding, collar] = waysOut(asking, subject, found);
+  const same = riding !== undefined && collar !== undefined && Math.abs(riding.then.cornerPx - collar.then.cornerPx) < 0.02 * collar.then.cornerPx;
+  const ways = same ? [{ ...riding, says: `${riding.says}, or ${collar.says}` }] : [riding, collar].filter((one) => one !== undefined);
+  return ways.map(({ says, then }) => ({
+    says: `Carry ${found.push.driver.piece.name} ${says}`, use: then.cornerPx / seenPx, costs: `jumps by ${printNumber(then.cornerPx)} px at a corner, ${printNumber(then.centrePx)} px at the middle; some hundred grams more on the lens`,
+  }));
 }

@@ -2,7 +2,7 @@ import { printAmount, printNumber } from '../../../units/print.ts';
 import type { Mend } from '../../answer.ts';
 import type { Asking } from '../../Asking.ts';
 import { judgeRatio } from '../../judge.ts';
-import { cautionsFor } from '../../quantities/estimateNote.ts';
+import { forceNotes } from '../../quantities/forceNotes.ts';
 import { type MeshOpening, meshOpening } from '../../quantities/meshOpening.ts';
 import { toothPushes } from '../../quantities/toothForce.ts';
 import { question } from '../../question.ts';
@@ -36,13 +36,13 @@ export const mesh = question<SetupGlass>({
         { says: 'play that the opening adds at the teeth', amount: { value: rides.backlashMm, unit: 'mm' } },
       ],
       mends: rides.use > 0.9 ? mends(asking, subject, found) : [],
-      notes: ['Fingers clear of the gears.', ...cautionsFor(asking.ledger.at(`builds/${asking.ledger.at(`setups/${subject.setup}/camera`) as string}/purpose`))],
+      notes: ['Fingers clear of the gears.', ...forceNotes(asking.ledger, subject)],
     });
   },
 });
 
 function mends(asking: Asking, subject: SetupGlass, { push: { driver }, placedMm, opensMm, rides: { ridesOutAtMm } }: MeshOpening): Mend[] {
-  const onGlass = meshOpening(asking, subject, 'the glass');
+  const onGlass = meshOpening(asking, subject, 'riding rod');
   const closer: Mend[] = placedMm > 0.05 ? [{ says: `Swing ${driver.piece.name} in until the gears touch, and lock it`, use: opensMm / ridesOutAtMm }] : [];
   const riding: Mend[] = onGlass === undefined || onGlass.opensMm >= 0.9 * opensMm ? [] : [{
     says: `Carry ${driver.piece.name} on a collar round the barrel, or on a rod that rides with the glass`, use: (placedMm + onGlass.opensMm) / ridesOutAtMm, costs: 'some hundred grams more on the lens',

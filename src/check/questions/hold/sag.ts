@@ -5,7 +5,7 @@ import { printAmount } from '../../../units/print.ts';
 import type { Mend, Step } from '../../answer.ts';
 import type { Asking } from '../../Asking.ts';
 import { judgeRatio } from '../../judge.ts';
-import { cautionsFor } from '../../quantities/estimateNote.ts';
+import { forceNotes } from '../../quantities/forceNotes.ts';
 import { heldByNothing } from '../../quantities/heldByNothing.ts';
 import { type Hanging, sagOf } from '../../quantities/sagOf.ts';
 import { question } from '../../question.ts';
@@ -48,7 +48,7 @@ export const sag = question<SetupGlass>({
         ...(found.blockDeg === undefined ? [] : [{ says: 'the block hangs out of line with the sensor by', amount: { value: found.blockDeg, unit: 'deg' as const } }]),
       ],
       mends: worst.amount > 0.9 * limit.value ? mends(asking, subject, worst, { limit: limit.value, turns }) : [],
-      notes: cautionsFor(asking.ledger.at(`builds/${asking.ledger.at(`setups/${subject.setup}/camera`) as string}/purpose`)),
+      notes: forceNotes(asking.ledger, subject),
     });
   },
 });

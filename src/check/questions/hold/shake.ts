@@ -7,7 +7,7 @@ import type { Mend } from '../../answer.ts';
 import type { Asking } from '../../Asking.ts';
 import { judgeRatio } from '../../judge.ts';
 import { origin } from '../../origin.ts';
-import { cautionsFor } from '../../quantities/estimateNote.ts';
+import { forceNotes } from '../../quantities/forceNotes.ts';
 import { sharesOf } from '../../quantities/ownSwings.ts';
 import { type PictureShake, pictureShake } from '../../quantities/pictureShake.ts';
 import { question } from '../../question.ts';
@@ -42,7 +42,7 @@ export const shake = question<SetupGlass>({
         ...rulingStep(asking, subject, found),
       ],
       mends: bendPx > 0.9 * seen.value ? mends(asking, subject, { found, readoutMs: readout.value, seenPx: seen.value }) : [],
-      notes: ['Damping is left out: a damped head or a second hand quiets a swing sooner.', ...cautionsFor(asking.ledger.at(`builds/${asking.ledger.at(`setups/${subject.setup}/camera`) as string}/purpose`))],
+      notes: ['Damping is left out: a damped head or a second hand quiets a swing sooner.', ...forceNotes(asking.ledger, subject)],
     });
   },
 });
@@ -64,7 +64,7 @@ function mends(asking: Asking, subject: SetupGlass, { found, readoutMs, seenPx }
   const { rig, most } = ruling(asking, subject, found) ?? {};
   const contact = rig === undefined || most === undefined || most.spring === 'ground' ? undefined : secondContact(most.spring, rig);
   const stiffer = contact === undefined ? undefined : pictureShake(asking, subject, { readoutMs, variation: contact.variation });
-  const riding = pictureShake(asking, subject, { readoutMs, carriedBy: 'the glass' });
+  const riding = pictureShake(asking, subject, { readoutMs, carriedBy: 'riding rod' });
   const worth = (then: PictureShake | undefined): then is PictureShake => then !== undefined && then.seen.bendPx < 0.95 * found.seen.bendPx;
   return [
     ...(worth(riding) ? [{ says: 'Carry the drive on a collar round the barrel, or on a rod that rides with the glass', use: riding.seen.bendPx / seenPx, costs: 'some hundred grams more on the lens' }] : []),

@@ -6,7 +6,7 @@ import { printAmount, printNumber } from '../../../units/print.ts';
 import type { Mend, Step } from '../../answer.ts';
 import type { Asking } from '../../Asking.ts';
 import { cannotJudge, judgeRatio } from '../../judge.ts';
-import { cautionsFor } from '../../quantities/estimateNote.ts';
+import { forceNotes } from '../../quantities/forceNotes.ts';
 import { heldByNothing } from '../../quantities/heldByNothing.ts';
 import { ownSwings } from '../../quantities/ownSwings.ts';
 import { question } from '../../question.ts';
@@ -24,7 +24,7 @@ export const wobble = question({
   ask: (asking, { setup, glass }) => {
     const rig = rigNetwork(asking.ledger, setup, glass);
     if (rig === undefined) return null;
-    const { network, stands, unweighed } = rig;
+    const { network, stands } = rig;
     if (network.freeMotions.length > 0) return heldByNothing(asking.ledger, { setup, glass }, rig);
     const swing = ownSwings(asking.ledger, { setup, glass })[0];
     if (swing === undefined) return cannotJudge('Nothing in the rig itself swings: only what holds it gives.');
@@ -42,7 +42,7 @@ export const wobble = question({
       says: { holds: `The rig is stiff; ${where} gives first.`, tight: `The rig is only just stiff enough; ${where} gives first.`, fails: `The rig swings at ${printNumber(mode.frequencyHz, 2)} Hz: ${where} gives most.` },
       steps,
       mends: 0.9 * mode.frequencyHz < wanted.value ? mends(asking, { setup, glass }, rig, { ruling, hz: mode.frequencyHz, wantedHz: wanted.value }) : [],
-      notes: [...cautionsFor(asking.ledger.at(`builds/${asking.ledger.at(`setups/${setup}/camera`) as string}/purpose`)), ...(unweighed.length > 0 ? [`Weighs nothing here: ${unweighed.map(({ name }) => name).join(', ')}.`] : [])],
+      notes: forceNotes(asking.ledger, { setup, glass }),
     });
   },
 });

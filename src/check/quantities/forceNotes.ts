@@ -1,0 +1,22 @@
+import { type RigNetwork, rigNetwork } from '../../assembly/hold/rigNetwork.ts';
+import type { Ledger } from '../../shoot/ledger/Ledger.ts';
+import type { SetupGlass } from '../subjects.ts';
+import { cautionsFor } from './estimateNote.ts';
+import { listed } from './listed.ts';
+
+/** What every answer must say that rests on the forces in a camera build. */
+export function forceNotes(ledger: Ledger, { setup, glass }: SetupGlass): string[] {
+  const rig = rigNetwork(ledger, setup, glass);
+  return [...cautionsFor(ledger.at(`builds/${ledger.at(`setups/${setup}/camera`) as string}/purpose`)), ...(rig === undefined ? [] : [...bonded(rig), ...leftOut(rig)])];
+}
+
+/** Supports that only push are reckoned as if they held. */
+function bonded({ springs }: RigNetwork): string[] {
+  const supports = springs.flatMap((spring) => (spring !== 'ground' && spring.type.name === 'lens support' ? [`${spring.joint.b.piece.name} on ${spring.joint.a.piece.name}`] : []));
+  return supports.length === 0 ? [] : [`Only pushes, and is taken to hold as well: ${listed(supports)}.`];
+}
+
+const leftOut = ({ unweighed, left }: RigNetwork): string[] => [
+  ...(unweighed.length > 0 ? [`Weighs nothing here: ${listed(unweighed.map(({ name }) => name))}.`] : []),
+  ...(left.length > 0 ? [`Has no place yet, and is left out: ${listed(left.map(({ name }) => name))}.`] : []),
+];

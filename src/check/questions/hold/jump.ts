@@ -58,16 +58,16 @@ const WAYS_OUT: readonly (readonly [by: CarriedBy, says: string])[] = [['riding 
 function waysOut(asking: Asking, subject: SetupGlass, found: ImageJump) {
   return WAYS_OUT.flatMap(([by, says]) => {
     const then = imageJump(asking, subject, by);
-    return then === undefined || then.cornerPx >= 0.98 * found.cornerPx ? [] : [{ says, then }];
+    return then === undefined || then.cornerPx >= 0.98 * found.cornerPx ? [] : [{ says, instead: then }];
   });
 }
 
 /** Two that come to the same are one cure. */
 function mends(asking: Asking, subject: SetupGlass, found: ImageJump, seenPx: number): Mend[] {
   const [riding, collar] = waysOut(asking, subject, found);
-  const same = riding !== undefined && collar !== undefined && Math.abs(riding.then.cornerPx - collar.then.cornerPx) < 0.02 * collar.then.cornerPx;
+  const same = riding !== undefined && collar !== undefined && Math.abs(riding.instead.cornerPx - collar.instead.cornerPx) < 0.02 * collar.instead.cornerPx;
   const ways = same ? [{ ...riding, says: `${riding.says}, or ${collar.says}` }] : [riding, collar].filter((one) => one !== undefined);
-  return ways.map(({ says, then }) => ({
-    says: `Carry ${found.push.driver.piece.name} ${says}`, use: then.cornerPx / seenPx, costs: `jumps by ${printNumber(then.cornerPx)} px at a corner, ${printNumber(then.centrePx)} px at the middle; some hundred grams more on the lens`,
+  return ways.map(({ says, instead }) => ({
+    says: `Carry ${found.push.driver.piece.name} ${says}`, use: instead.cornerPx / seenPx, costs: `jumps by ${printNumber(instead.cornerPx)} px at a corner, ${printNumber(instead.centrePx)} px at the middle; some hundred grams more on the lens`,
   }));
 }

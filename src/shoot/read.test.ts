@@ -69,6 +69,7 @@ describe('all faults come at once, with path and cure', () => {
     ['a piece that stands in the stack twice', (draft) => draft.glasses.normal.stack.push('lens'), 'glasses/normal/stack/3', /stands here twice/],
     ['a camera build that is its own station', (draft) => (draft.setups.sticks.stations = ['camera']), 'setups/sticks/stations', /no station too/],
     ['a plate that starts with a lens for a pack', (draft) => (draft.builds.camera.pieces.pack.packs = ['taking-58']), 'builds/camera/pieces/pack/packs/0', /no battery pack/],
+    ['a key that a glass and its build both use', (draft) => (draft.builds.camera.pieces.lens = { of: 'monitor' }), 'glasses/normal/pieces/lens', /\(builds\/camera\/pieces\/lens\).*Give one of the two another key/],
     ['packs on a monitor', (draft) => (draft.builds.camera.pieces.monitor.packs = ['pack-98']), 'builds/camera/pieces/monitor/packs', /no battery plate/],
     ['a name that would move the cursor', (draft) => (draft.kit.parts.body.name = 'Body\u001B[31m'), 'kit/parts/body/name', /control characters/],
     ['a name that turns the writing round', (draft) => (draft.title = 'Day \u202Eone'), 'title', /control characters/],
@@ -96,6 +97,12 @@ test('an unknown key is kept, reported, and offered the nearest name', () => {
   const read = checkShoot(draft);
   expect(read).toMatchObject({ ok: true, warnings: [{ path: 'kit/parts/body/masG', cure: 'Did you mean "massG"?' }] });
   expect(read.ok && writeShoot(read.value)).toContain('"masG": 12');
+});
+
+test('a camera’s mode in a build is reported with its path: the setup says what is recorded', () => {
+  const draft = JSON.parse(tinyText) as Draft;
+  draft.builds.camera.pieces.body.mode = 'open-gate';
+  expect(checkShoot(draft)).toMatchObject({ ok: true, warnings: [{ path: 'builds/camera/pieces/body/mode', cure: expect.stringContaining('setup') as string }] });
 });
 
 test('a newer file is refused in words; older ones are brought up step by step', () => {

@@ -57,7 +57,23 @@ function assemblyReferences(shoot: Shoot): Fault[] {
     ...twice(`glasses/${id}/stack`, glass.stack),
     ...piecesAndEnds(shoot, `glasses/${id}`, glass, buildsAround(shoot, id).map((build) => build.pieces)),
   ]);
-  return [...builds, ...glasses];
+  return [...builds, ...glasses, ...sameKeys(shoot)];
+}
+
+/** Pieces of a glass count to the camera's build while they are on it: under one key, nothing could tell two of them apart. */
+function sameKeys({ builds, glasses, setups }: Shoot): Fault[] {
+  const paths = new Map<string, Fault>();
+  for (const { camera, glasses: used } of Object.values(setups)) {
+    const build = own(builds, camera);
+    if (build === undefined) continue;
+    for (const glass of used) {
+      for (const piece of Object.keys(own(glasses, glass)?.pieces ?? {})) {
+        const path = `glasses/${glass}/pieces/${piece}`;
+        if (Object.hasOwn(build.pieces, piece)) paths.set(path, { path, message: `"${piece}" is a piece of ${build.name} too (builds/${camera}/pieces/${piece}), and a setup uses both.`, cure: 'Give one of the two another key.' });
+      }
+    }
+  }
+  return [...paths.values()];
 }
 
 /** The glasses a build is used with; one that no setup uses yet may reach any. */
@@ -108,10 +124,14 @@ function packReference(shoot: Shoot, path: string, pack: string): Fault[] {
   return [{ path, message: `${part.name} is no battery pack.`, cure: 'Name a part that has "pack".' }];
 }
 
+/** A radio is set in the build; what a camera records is the setup's to say, so that a mode of it here would change nothing. */
 function modeReference(shoot: Shoot, path: string, piece: Piece): Fault[] {
   const part = partOf(shoot, piece);
   if (piece.mode === undefined || part === undefined) return [];
-  return missing(path, piece.mode, `mode of ${part.name}`, part.radio?.modes ?? {}, part.body?.modes ?? {});
+  if (part.body !== undefined && part.radio === undefined) {
+    return [{ path, message: `The mode of a camera is stated by the setup, so that "${piece.mode}" here changes nothing.`, cure: 'Take it out here; "mode" of the setup says what is recorded.', severity: 'warning' }];
+  }
+  return missing(path, piece.mode, `mode of ${part.name}`, part.radio?.modes ?? {});
 }
 
 function endReference(shoot: Shoot, path: string, end: string, of: 'points' | 'ports', known: Record<string, Piece>[]): Fault[] {

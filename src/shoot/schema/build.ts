@@ -20,7 +20,7 @@ export const piece = z.strictObject({
   of: id.meta({ description: 'a part or a copy' }),
   name: name.optional(),
   /** How a device is set in this build. */
-  mode: id.optional().meta({ description: 'mode of a radio or a camera' }),
+  mode: id.optional().meta({ description: 'mode of a radio; that of a camera is the setup’s' }),
   net: id.optional().meta({ description: 'radios on the same net talk to each other' }),
   channel: z.int().optional(),
   squeeze: z.number().positive().optional().meta({ description: 'squeeze set on a screen' }),

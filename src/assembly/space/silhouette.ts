@@ -29,11 +29,11 @@ const SAME_MM = 0.05;
 /** Corners nearer to each other than this share of the width share a strip: what a round body’s corners lack is made up at its other side. */
 const STRIPS = 200;
 
-/** The outline's area by level strips from corner to corner, each as high as the union of the outlines at its middle. */
+/** The outline's area by upright strips between the ends of the bodies, each as high as the union of the outlines at its middle. */
 function silhouette(bodies: readonly (readonly Vector[])[], along: Vector): Silhouette {
   const across: Vector = [along[2], 0, -along[0]];
   const outlines = bodies.flatMap((corners) => outlineOf(corners.map((corner) => [dot(corner, across), corner[1]])) ?? []).toSorted((a, b) => a.left - b.left);
-  const stops = [...new Set(outlines.flatMap(({ lower, upper }) => [...lower, ...upper].map(([u]) => u)))].toSorted((a, b) => a - b);
+  const stops = outlines.flatMap(({ left, right }) => [left, right]).toSorted((a, b) => a - b);
   let [areaMm2, momentU, momentV, next] = [0, 0, 0, 0];
   let open: Outline[] = [];
   const widthMm = (stops.at(-1) ?? 0) - (stops[0] ?? 0);
@@ -86,9 +86,10 @@ function heightAt(edge: readonly Spot[], u: number): number {
 
 function* stripsBetween(stops: readonly number[], leastMm: number): Generator<readonly [from: number, to: number]> {
   let from = stops[0] ?? 0;
+  const widest = Math.max(WIDEST_STRIP_MM, ((stops.at(-1) ?? 0) - from) / MOST_STRIPS);
   for (const stop of stops) {
     if (stop - from < leastMm && stop !== stops.at(-1)) continue;
-    const parts = Math.ceil((stop - from) / WIDEST_STRIP_MM);
+    const parts = Math.ceil((stop - from) / widest);
     for (let at = 0; at < parts; at += 1) yield [from + ((stop - from) * at) / parts, from + ((stop - from) * (at + 1)) / parts];
     from = stop;
   }

@@ -51,8 +51,8 @@ test('wind: ½ρv²·Cd·A on the outline, at its height; none indoors', () => {
     draft.days = { one: { name: 'Windy', windMps: 6 } };
     for (const shot of Object.values<Draft>(draft.shots)) Object.assign(shot, { day: 'one', place });
   });
-  // Widest at 0° or 15°: 240 × (400 cos + 40 sin). Air 12 m/s.
-  const width = Math.max(400, 400 * Math.cos(Math.PI / 12) + 40 * Math.sin(Math.PI / 12));
+  // Widest at 0° or 22.5°: 240 × (400 cos + 40 sin). Air 12 m/s.
+  const width = Math.max(400, 400 * Math.cos(Math.PI / 8) + 40 * Math.sin(Math.PI / 8));
   const force = 0.5 * 1.225 * 144 * 1.05 * 0.24 * width * 1e-3;
   const step = ask(outdoors('exterior')).steps?.find(({ says }) => says.startsWith('wind'));
   expect(step?.amount?.value).toBeCloseTo((5 * G * 200) / 1520, 6);

@@ -41,10 +41,15 @@ export function countVerdicts(answers: readonly Answer[]): Readonly<Record<Verdi
 }
 
 /** Findings that say the same of several subjects are one finding: the answers behind each, worst first. */
-export function sameFindings(answers: readonly Answer[]): Answer[][] {
+export const sameFindings = (answers: readonly Answer[]): Answer[][] => grouped(answers, ({ verdict, says, use }) => `${verdict}|${says}|${use?.toPrecision(6) ?? ''}`);
+
+/** One cause with different numbers: what says the same of several subjects, each group with those of like numbers together. */
+export const sameCauses = (answers: readonly Answer[]): Answer[][][] => grouped(answers, ({ verdict, says }) => `${verdict}|${says}`).map(sameFindings);
+
+function grouped(answers: readonly Answer[], keyOf: (answer: Answer) => string): Answer[][] {
   const groups = new Map<string, Answer[]>();
   for (const answer of answers) {
-    const key = `${answer.verdict}|${answer.says}|${answer.use?.toPrecision(6) ?? ''}`;
+    const key = keyOf(answer);
     const group = groups.get(key);
     if (group === undefined) groups.set(key, [answer]);
     else group.push(answer);

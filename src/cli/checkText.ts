@@ -1,5 +1,5 @@
 import type { Answer, Mend, Side } from '../check/answer.ts';
-import { byQuestion, countVerdicts, sameFindings, waiting } from '../check/ranking.ts';
+import { byQuestion, countVerdicts, sameCauses, sameFindings, waiting } from '../check/ranking.ts';
 import type { Doubt } from '../check/doubt.ts';
 import type { Figure } from '../shoot/ledger/figures.ts';
 import { type System, inSystem, printAmount, printNumber } from '../units/print.ts';
@@ -21,6 +21,8 @@ export interface CheckTextOptions {
   readonly doubtOf: (answer: Answer) => Doubt | undefined;
 }
 
+/** So many subjects of one cause are listed with their numbers. */
+const MOST_SUBJECTS = 5;
 /** Beyond these, what a verdict rests on hardly moves it. */
 const MOST_RESTS = 8;
 
@@ -68,14 +70,23 @@ function headLine(worst: Answer, asks: string, group: readonly Answer[], { paint
 const printUse = (use: number): string => (use >= 100 ? '>99' : use.toFixed(2));
 
 function findings(answers: readonly Answer[], options: CheckTextOptions): string[] {
-  return sameFindings(answers).flatMap((group) => {
-    const [first] = group as [Answer, ...Answer[]];
-    const { paint, columns } = options;
-    const sides = sidesLine(first, options);
-    const head = wrap(`${first.says}${sides === '' ? '' : ` ${sides}`}`, columns, `${INDENT}  `).slice(INDENT.length + 2);
-    const about = wrap(aboutOf(group), columns, `${INDENT}  `);
-    return [`${INDENT}${paint.mark(first.verdict)} ${head}`, paint.dim(about), ...(options.working ? working(first, options) : mends(first, options).slice(0, 2))];
-  });
+  if (options.working || options.all) return sameFindings(answers).flatMap((group) => finding([group], options));
+  return sameCauses(answers).flatMap((groups) => finding(groups, options));
+}
+
+/** A cause in one sentence, the numbers of each subject below it, and what mends the worst of them. */
+function finding(groups: readonly (readonly Answer[])[], options: CheckTextOptions): string[] {
+  const [worst] = groups[0] as readonly [Answer];
+  const { paint, columns } = options;
+  const line = (text: string) => wrap(text, columns, `${INDENT}  `);
+  const cures = options.working ? working(worst, options) : mends(worst, options).slice(0, 2);
+  if (groups.length === 1) {
+    const sides = sidesLine(worst, options);
+    return [`${INDENT}${paint.mark(worst.verdict)} ${line(`${worst.says}${sides === '' ? '' : ` ${sides}`}`).slice(INDENT.length + 2)}`, paint.dim(line(aboutOf(groups[0] ?? []))), ...cures];
+  }
+  const each = groups.slice(0, MOST_SUBJECTS).map((group) => line(`${sidesLine(group[0] as Answer, options)} ${paint.dim(aboutOf(group))}`.trimStart()));
+  const more = groups.length > MOST_SUBJECTS ? [line(`and ${groups.length - MOST_SUBJECTS} more with less; --all lists them`)] : [];
+  return [`${INDENT}${paint.mark(worst.verdict)} ${line(worst.says).slice(INDENT.length + 2)}`, ...each, ...more, ...cures];
 }
 
 /** What a finding is about; where it is the same for several, the difference only is listed. */

@@ -12,7 +12,7 @@ export interface ShotBlock {
 }
 
 export interface DayOrder {
-  readonly planned: readonly ShotBlock[];
+  /** Along the shots as they are listed, blocks torn apart or not. */
   readonly plannedMin: number;
   readonly best: readonly ShotBlock[];
   readonly bestMin: number;
@@ -23,16 +23,16 @@ export interface DayOrder {
 /** The order of a day's shots as planned and the one with least work; a text where the constraints allow none. `undefined`: nothing to order. */
 export function dayOrder(asking: Asking, day: string): DayOrder | string | undefined {
   return asking.ledger.cell(`day order|${day}`, () => {
-    const planned = blocksOf(asking, shotsOfDay(asking.ledger, day));
+    const shotsInTurn = shotsOfDay(asking.ledger, day);
+    const planned = blocksOf(asking, shotsInTurn);
     if (planned.length < 2) return undefined;
     const within = planned.reduce((sum, { shots }) => sum + minutesAlong(asking, shots), 0);
     const costsMin = planned.map((from) => planned.map((to) => (from === to ? 0 : between(asking, from.shots.at(-1) ?? '', to.shots[0] ?? ''))));
     const blocks = planned.map(({ name, shots }) => ({ name, after: [...new Set(shots.flatMap((shot) => comesAfter(asking, planned, name, shot)))] }));
     try {
       const found = swapOrder({ blocks, costsMin });
-      const plannedMin = planned.slice(1).reduce((sum, _, at) => sum + (costsMin[at]?.[at + 1] ?? 0), 0) + within;
       return {
-        planned, plannedMin, best: found.order.flatMap((name) => planned.find((one) => one.name === name) ?? []), bestMin: found.totalMin + within, method: found.method, atLeastMin: found.atLeastMin + within,
+        plannedMin: minutesAlong(asking, shotsInTurn), best: found.order.flatMap((name) => planned.find((one) => one.name === name) ?? []), bestMin: found.totalMin + within, method: found.method, atLeastMin: found.atLeastMin + within,
       };
     } catch (thrown) {
       if (thrown instanceof NoAnswer) return thrown.message;

@@ -51,7 +51,7 @@ function Order({ name, order }: { readonly name: string; readonly order: View<Le
   const how = method === 'exact' ? 'No order that is allowed takes less.' : `A good order, perhaps not the best; none takes less than ${print(atLeastMin)}.`;
   return (
     <section className="least-work" aria-label={`${name}: the order with least work`}>
-      <p className="says">With the shots of each block kept together, changes take {print(plannedMin)} in the planned order and {print(leastMin)} in the one with least work. {how} Light, actors and places come first.</p>
+      <p className="says">Changes take {print(plannedMin)} in the planned order and {print(leastMin)} in the one with least work that keeps the shots of each block together. {how} Light, actors and places come first.</p>
       {taking !== undefined && (
         <>
           <ol>{blocks.map((shots) => <li key={shots.join()}>{shots.join(' · ')}</li>)}</ol>

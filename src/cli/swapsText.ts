@@ -53,7 +53,7 @@ function places(asking: Asking, setup: string, { system }: Shown): string[] {
   const found = motorPlaces(asking, setup);
   if (found === undefined) return [];
   const served = found.best.serves.map((glass) => nameAt(asking.ledger, 'glasses', glass)).join(', ');
-  return [`One place of the motor, ${printAmount({ value: Math.round(found.best.atMm), unit: 'mm' }, system)} along its rod, serves ${found.best.serves.length} of ${found.all.length}: ${served}.`];
+  return [`One place of the motor, ${printAmount({ value: Math.round(found.best.atMm), unit: 'mm' }, system)} along its rod, serves ${found.best.serves.length} of ${found.all.length + found.nowhere.length}: ${served}.${found.nowhere.length === 0 ? '' : ` It meets ${found.nowhere.map((glass) => nameAt(asking.ledger, 'glasses', glass)).join(', ')} nowhere.`}`];
 }
 
 /** Days that use the setup. */

@@ -12,6 +12,8 @@ interface Window {
 export interface MotorPlaces {
   readonly all: readonly Window[];
   readonly best: { readonly atMm: number; readonly serves: readonly string[] };
+  /** Glasses whose ring it meets nowhere along its rod. */
+  readonly nowhere: readonly string[];
 }
 
 /** Where the driver of each glass may stand along its rod, and the place that serves most; `undefined` where no slide is found lens by lens. */
@@ -34,7 +36,8 @@ export function motorPlaces(asking: Asking, setup: string): MotorPlaces | undefi
     const start = all.map(({ low }) => low).reduce((best, low) => (served(low).length > served(best).length ? low : best));
     const shared = served(start);
     const end = Math.min(...shared.map(({ high }) => high));
-    return { all, best: { atMm: (start + end) / 2, serves: shared.map(({ glass }) => glass) } };
+    const nowhere = glassesOf(asking.ledger, setup).filter((glass) => !all.some((one) => one.glass === glass));
+    return { all, nowhere, best: { atMm: (start + end) / 2, serves: shared.map(({ glass }) => glass) } };
   });
 }
 

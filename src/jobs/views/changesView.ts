@@ -34,14 +34,14 @@ export function changesView(ledger: Ledger, setup: string): ChangesView {
   const ids = glassesOf(ledger, setup);
   const minutes = ids.map((from) => ids.map((to) => (from === to ? undefined : lensChange(asking, { setup, glass: from }, { setup, glass: to }).minutes)));
   const motor = motorPlaces(asking, setup);
-  return { glasses: ids.map((id) => ({ id, name: nameAt(ledger, 'glasses', id) })), minutes, motor: motor && windowsOf(ledger, ids, motor) };
+  return { glasses: ids.map((id) => ({ id, name: nameAt(ledger, 'glasses', id) })), minutes, motor: motor && windowsOf(ledger, motor) };
 }
 
-function windowsOf(ledger: Ledger, ids: readonly string[], { all, best }: MotorPlaces): MotorWindows {
+function windowsOf(ledger: Ledger, { all, best, nowhere }: MotorPlaces): MotorWindows {
   const name = (glass: string) => nameAt(ledger, 'glasses', glass);
   return {
     atMm: best.atMm, windows: all.map(({ glass, low, high }) => ({ name: name(glass), lowMm: low, highMm: high, served: best.serves.includes(glass) })),
-    without: ids.filter((id) => !all.some(({ glass }) => glass === id)).map(name),
+    without: nowhere.map(name),
   };
 }
 

@@ -18,15 +18,17 @@ export const motorPlace = question<{ readonly setup: string }>({
   ask: (asking, { setup }) => {
     const found = motorPlaces(asking, setup);
     if (found === undefined) return null;
-    const { best, all } = found;
+    const { best, all, nowhere } = found;
     const name = (glass: string) => nameAt(asking.ledger, 'glasses', glass);
     const rest = all.filter(({ glass }) => !best.serves.includes(glass));
     return judgeYes({
       yes: true,
-      caution: rest.length > 0,
+      caution: rest.length + nowhere.length > 0,
       says: {
         holds: 'One place of the motor along its rod serves every glass of the set.',
-        tight: `The motor has to move for ${listed(rest.map(({ glass }) => name(glass)))}; one place serves ${listed(best.serves.map(name))}.`,
+        tight: [
+          ...(rest.length > 0 ? [`The motor has to move for ${listed(rest.map(({ glass }) => name(glass)))}`] : []), ...(nowhere.length > 0 ? [`${rest.length > 0 ? 'it' : 'The motor'} meets ${listed(nowhere.map(name))} nowhere along its rod`] : []), `one place serves ${listed(best.serves.map(name))}.`,
+        ].join('; '),
         fails: '',
       },
       steps: [

@@ -1,6 +1,7 @@
 import * as z from 'zod';
 import type { Fault, Outcome } from '../faults/Fault.ts';
 import { schemaFaults } from '../faults/schemaFaults.ts';
+import { metricCure } from '../units/metricNumber.ts';
 
 /** What a calculator promises, as data: the command prints it, the tests run its examples, the callers read it. */
 export interface Contract<Inputs extends z.ZodType, Results extends object> {
@@ -56,7 +57,7 @@ export function calculator<Inputs extends z.ZodType, Results extends object>(
 ): Calculator<Inputs, Results> {
   const answer = (input: unknown): Outcome<Results> => {
     const read = contract.inputs.safeParse(input);
-    if (!read.success) return { ok: false, faults: schemaFaults(read.error, input, contract.inputs) };
+    if (!read.success) return { ok: false, faults: schemaFaults(read.error, input, contract.inputs, metricCure) };
     try {
       const value = compute(plainZeros(read.data));
       const broken = notANumberAt(value, '') ?? unforeseenInfinity(value, contract.results);

@@ -2,15 +2,19 @@ import type * as z from 'zod';
 import type { Fault } from './Fault.ts';
 import { nearestName } from './nearestName.ts';
 
+/** What to write under a key instead of a text, where a number was meant. */
+type NumberCure = (key: string, typed: string) => string | undefined;
+
 /** The faults a schema found in a value, all of them, each with its own path and what would be right. */
-export function schemaFaults(error: z.ZodError, root: unknown, schema: z.ZodType): Fault[] {
-  return error.issues.flatMap((issue) => issueFaults(issue, { root, schema }, []));
+export function schemaFaults(error: z.ZodError, root: unknown, schema: z.ZodType, numberCure: NumberCure = () => undefined): Fault[] {
+  return error.issues.flatMap((issue) => issueFaults(issue, { root, schema, numberCure }, []));
 }
 
 type Issue = z.core.$ZodIssue;
 interface Read {
   readonly root: unknown;
   readonly schema: z.ZodType;
+  readonly numberCure: NumberCure;
 }
 
 function issueFaults(issue: Issue, read: Read, prefix: readonly PropertyKey[]): Fault[] {
@@ -29,7 +33,7 @@ function issueFaults(issue: Issue, read: Read, prefix: readonly PropertyKey[]): 
       return [
         found === undefined
           ? { path, message: `This is missing; it must be ${nounFor(issue.expected)}.` }
-          : { path, message: `Found ${shown(found)}; it must be ${nounFor(issue.expected)}.` },
+          : { path, message: `Found ${shown(found)}; it must be ${nounFor(issue.expected)}.`, ...plainNumberCure(found, new Set([nounFor(issue.expected)]), read, keys) },
       ];
     case 'invalid_value':
       return [
@@ -64,14 +68,20 @@ function unionFaults(issue: Issue & { code: 'invalid_union' }, read: Read, keys:
   if (meant !== undefined) return meant.flatMap((one) => issueFaults(one, read, keys));
   const kinds = new Set(issue.errors.flat().flatMap((one) => (one.code === 'invalid_type' ? [nounFor(one.expected)] : one.code === 'invalid_value' ? one.values.map(shown) : ['another value'])));
   const found = valueAt(read.root, keys);
-  return [{ path: pathOf(keys), message: `Found ${shown(found)}; it must be ${[...kinds].join(' or ')}.`, ...plainNumberCure(found, kinds) }];
+  return [{ path: pathOf(keys), message: `Found ${shown(found)}; it must be ${[...kinds].join(' or ')}.`, ...plainNumberCure(found, kinds, read, keys) }];
 }
 
-/** "2.8" or "2.4 kg" where a number was wanted. */
-function plainNumberCure(found: unknown, kinds: ReadonlySet<string>): { cure?: string } {
-  if (typeof found !== 'string' || !/\d/.test(found) || !kinds.has('a number')) return {};
-  return { cure: 'Write the number alone, without quotation marks, in the unit that the key ends with.' };
+/** "2.8" or "2.4 kg" or `5'6"` where a number was wanted. */
+function plainNumberCure(found: unknown, kinds: ReadonlySet<string>, { numberCure }: Read, keys: readonly PropertyKey[]): { cure?: string } {
+  if (typeof found !== 'string' || !(kinds.has('a number') || kinds.has('a whole number'))) return {};
+  const key = keys.findLast((one) => typeof one === 'string' && !PARTS_OF_A_FIGURE.has(one));
+  const cure = numberCure(String(key ?? ''), found);
+  if (cure !== undefined) return { cure };
+  return /\d/.test(found) ? { cure: 'Write the number alone, without quotation marks, in the unit that the key ends with.' } : {};
 }
+
+/** A figure's own keys carry no unit: the key it stands under does. */
+const PARTS_OF_A_FIGURE: ReadonlySet<string> = new Set(['value', 'low', 'high', 'plusMinus']);
 
 /** What is wrong with a size: of a number, of a text, of a list. */
 function outOfBounds(found: unknown, issue: { origin: string; inclusive?: boolean | undefined }, limit: number | bigint, [beyond, upTo]: readonly [string, string]): string {

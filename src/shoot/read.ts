@@ -1,6 +1,7 @@
 import type * as z from 'zod';
 import type { Fault, Outcome } from '../faults/Fault.ts';
 import { schemaFaults } from '../faults/schemaFaults.ts';
+import { metricCure } from '../units/metricNumber.ts';
 import { absurdities } from './absurdities.ts';
 import { migrate } from './migrate.ts';
 import { readJson } from './readJson.ts';
@@ -37,7 +38,7 @@ export function readKit(text: string): Outcome<Kit> {
 
 function shaped<T>(schema: z.ZodType<T>, data: unknown, furtherFaults: (value: T) => Fault[]): Outcome<T> {
   const read = schema.safeParse(data);
-  const found = read.success ? [] : schemaFaults(read.error, data, schema);
+  const found = read.success ? [] : schemaFaults(read.error, data, schema, metricCure);
   const value = data as T;
   const faults = found.some(stops) ? found : [...found, ...furtherFaults(value)];
   const warnings = faults.filter((fault) => !stops(fault));

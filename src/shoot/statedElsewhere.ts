@@ -3,6 +3,7 @@ import type { Fault } from '../faults/Fault.ts';
 import { nearestName } from '../faults/nearestName.ts';
 import { schemaFaults } from '../faults/schemaFaults.ts';
 import { assumptionCatalogue } from '../standards/assumptions/index.generated.ts';
+import { metricCure } from '../units/metricNumber.ts';
 import { figure } from './schema/basics.ts';
 import { part } from './schema/part.ts';
 import type { Shoot } from './schema/shoot.ts';
@@ -32,7 +33,7 @@ function assumption(key: string, stated: unknown): Fault[] {
 
 function faultsAt(path: string, schema: z.ZodType, stated: unknown): Fault[] {
   const read = schema.safeParse(stated);
-  return read.success ? [] : schemaFaults(read.error, stated, schema).map((fault) => ({ ...fault, path: fault.path === '' ? path : `${path}/${fault.path}` }));
+  return read.success ? [] : schemaFaults(read.error, stated, schema, (key, typed) => metricCure(key === '' ? path.slice(path.lastIndexOf('/') + 1) : key, typed)).map((fault) => ({ ...fault, path: fault.path === '' ? path : `${path}/${fault.path}` }));
 }
 
 /** The schema of what stands under a key, or `undefined` where nothing may. */

@@ -1,11 +1,11 @@
 import type { Outcome } from '../../faults/Fault.ts';
 import { readLength } from '../../units/length.ts';
+import { GRAMS } from '../../units/metricNumber.ts';
 import type { Column } from './columns.ts';
 
 const FIGURE = /^([-−]?[\d.]+)\s*(?:(?:±|\+\/-)\s*([\d.]+)\s*(%)?)?\s*(measured|sheet|estimate|typical)?$/i;
 
-const MASS = /^([\d.]+)\s*(kg|g|lb|oz)$/;
-const GRAMS: Readonly<Record<string, number>> = { g: 1, kg: 1000, lb: 453.592_37, oz: 28.349_523 };
+const MASS = /^([\d.]+)\s*(kg|g|lbs?|oz)$/;
 
 /** The value of a table's cell for its column: `0.35 ± 0.05 measured`, `5'6"` where the column is in mm, `yes`, `1.33; 2`. */
 export function cellValue(text: string, column: Column): Outcome<unknown> {

@@ -1,4 +1,4 @@
-import type { Ledger } from '../shoot/ledger/Ledger.ts';
+import type { Ledger, Place } from '../shoot/ledger/Ledger.ts';
 import { PartView } from '../shoot/ledger/PartView.ts';
 import type { Piece } from '../shoot/schema/build.ts';
 
@@ -16,8 +16,8 @@ export class SetupPiece {
   readonly fromGlass: boolean;
   /** `build/piece`: unique in the setup. */
   readonly ref: string;
-  readonly #of: string;
-  readonly #ownName: string;
+  readonly #of: Place;
+  #ownName: Place | undefined;
   /** The view of what it was made of when last asked; a view holds no values. */
   #view: PartView | undefined;
 
@@ -28,19 +28,19 @@ export class SetupPiece {
     this.path = place.path;
     this.fromGlass = place.fromGlass;
     this.ref = `${place.build}/${place.id}`;
-    this.#of = `${place.path}/of`;
-    this.#ownName = `${place.path}/name`;
+    this.#of = ledger.place(`${place.path}/of`);
   }
 
   get part(): PartView {
-    const of = this.#ledger.at(this.#of) as string;
+    const of = this.#ledger.see(this.#of) as string;
     if (this.#view?.id !== of) this.#view = new PartView(this.#ledger, of);
     return this.#view as PartView;
   }
 
   /** The piece's own name, else the part's. */
   get name(): string {
-    return (this.#ledger.at(this.#ownName) as string | undefined) ?? this.part.name;
+    this.#ownName ??= this.#ledger.place(`${this.path}/name`);
+    return (this.#ledger.see(this.#ownName) as string | undefined) ?? this.part.name;
   }
 }
 

@@ -30,7 +30,8 @@ export class Ledger {
 
   /** The value at a path of names joined by `/`, noted as read; `undefined` where nothing is entered. */
   at(path: string): unknown {
-    return this.see(this.place(path));
+    const entry = this.#entries.get(path);
+    return this.see(entry === undefined ? this.#enter(path) : entry);
   }
 
   /** A place to look, which a path names: kept by who looks there over and over, as finding it by its path costs more than the look. */

@@ -10,8 +10,8 @@ import type { Ledger, Place } from './Ledger.ts';
 export class PartView {
   readonly ledger: Ledger;
   readonly id: string;
-  readonly #asCopy: string;
-  readonly #copyOf: Place;
+  /** Where it stands if it is a part; and whether it is a copy. */
+  readonly #own: PartPlaces;
   /** The part when last looked at: a copy may become one of another part. */
   #part: PartPlaces;
 
@@ -19,9 +19,8 @@ export class PartView {
   constructor(ledger: Ledger, id: string) {
     this.ledger = ledger;
     this.id = id;
-    this.#asCopy = `kit/copies/${id}`;
-    this.#copyOf = ledger.place(`${this.#asCopy}/of`);
-    this.#part = placesOf(ledger, id);
+    this.#own = placesOf(ledger, id);
+    this.#part = this.#own;
   }
 
   /** Path of the part in the file. */
@@ -31,12 +30,12 @@ export class PartView {
 
   /** Path of the copy, where it is one. */
   get copyPath(): string | undefined {
-    return this.#seeOf() === undefined ? undefined : this.#asCopy;
+    return this.#seeOf() === undefined ? undefined : this.#own.asCopy;
   }
 
   get name(): string {
     const of = this.#seeOf();
-    const own = of === undefined ? undefined : this.ledger.at(`${this.#asCopy}/name`);
+    const own = of === undefined ? undefined : this.ledger.at(`${this.#own.asCopy}/name`);
     return (own ?? this.ledger.see(this.#partOf(of).below('name')) ?? this.id) as string;
   }
 
@@ -64,7 +63,7 @@ export class PartView {
   figure(path: string): Figure | undefined {
     const of = this.#seeOf();
     const own = this.#override(of, path) as StatedFigure | undefined;
-    if (own !== undefined) return figureOf(own, `${this.#asCopy}/figures/${path}`, 'measured');
+    if (own !== undefined) return figureOf(own, `${this.#own.asCopy}/figures/${path}`, 'measured');
     const place = this.#partOf(of).below(path);
     const stated = this.ledger.see(place) as StatedFigure | undefined;
     return stated === undefined ? undefined : figureOf(stated, place.path, this.basis);
@@ -77,7 +76,7 @@ export class PartView {
 
   /** The part it is a copy of, noted as read. */
   #seeOf(): string | undefined {
-    return this.ledger.see(this.#copyOf) as string | undefined;
+    return this.ledger.see(this.#own.copyOf) as string | undefined;
   }
 
   #partOf(of: string | undefined): PartPlaces {
@@ -88,7 +87,7 @@ export class PartView {
 
   #override(of: string | undefined, path: string): unknown {
     if (of === undefined) return undefined;
-    return (this.ledger.at(`${this.#asCopy}/figures`) as Record<string, unknown> | undefined)?.[path];
+    return (this.ledger.at(`${this.#own.asCopy}/figures`) as Record<string, unknown> | undefined)?.[path];
   }
 }
 
@@ -98,7 +97,9 @@ const PLACES = new WeakMap<Ledger, Map<string, PartPlaces>>();
 function placesOf(ledger: Ledger, id: string): PartPlaces {
   let ofLedger = PLACES.get(ledger);
   if (ofLedger === undefined) PLACES.set(ledger, (ofLedger = new Map()));
-  const places = ofLedger.get(id) ?? new PartPlaces(ledger, id);
+  const known = ofLedger.get(id);
+  if (known !== undefined) return known;
+  const places = new PartPlaces(ledger, id);
   ofLedger.set(id, places);
   return places;
 }
@@ -108,6 +109,9 @@ class PartPlaces {
   readonly #ledger: Ledger;
   readonly id: string;
   readonly path: string;
+  /** Where it stands if it is a copy, and what that is a copy of. */
+  readonly asCopy: string;
+  readonly copyOf: Place;
   readonly #below = new Map<string, Place>();
   readonly #presence = new Map<string, Place>();
 
@@ -115,6 +119,8 @@ class PartPlaces {
     this.#ledger = ledger;
     this.id = id;
     this.path = `kit/parts/${id}`;
+    this.asCopy = `kit/copies/${id}`;
+    this.copyOf = ledger.place(`${this.asCopy}/of`);
   }
 
   below(path: string): Place {

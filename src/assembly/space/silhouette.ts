@@ -22,12 +22,12 @@ export function silhouettes(bodies: readonly (readonly Vector[])[]): Silhouette[
   }).filter(({ areaMm2 }) => areaMm2 > 0);
 }
 
-/** Strips wider than this are halved: where two outlines cross within a strip, its middle stands for it. */
-const WIDEST_STRIP_MM = 10;
-/** A view seen edge on is thinner than this. */
+/** Strips wider than this are divided: where edges bend or cross within a strip, its middle stands for it. */
+const WIDEST_STRIP_MM = 8;
+/** What is wider than people build takes wider strips. */
+const MOST_STRIPS = 500;
+/** Ends nearer to each other than this are one, and a view thinner than this is edge on. */
 const SAME_MM = 0.05;
-/** Corners nearer to each other than this share of the width share a strip: what a round body’s corners lack is made up at its other side. */
-const STRIPS = 200;
 
 /** The outline's area by upright strips between the ends of the bodies, each as high as the union of the outlines at its middle. */
 function silhouette(bodies: readonly (readonly Vector[])[], along: Vector): Silhouette {
@@ -36,8 +36,7 @@ function silhouette(bodies: readonly (readonly Vector[])[], along: Vector): Silh
   const stops = outlines.flatMap(({ left, right }) => [left, right]).toSorted((a, b) => a - b);
   let [areaMm2, momentU, momentV, next] = [0, 0, 0, 0];
   let open: Outline[] = [];
-  const widthMm = (stops.at(-1) ?? 0) - (stops[0] ?? 0);
-  for (const [from, to] of stripsBetween(stops, Math.max(SAME_MM, widthMm / STRIPS))) {
+  for (const [from, to] of stripsBetween(stops)) {
     const u = (from + to) / 2;
     for (let one = outlines[next]; one !== undefined && one.left < u; one = outlines[next]) {
       open.push(one);
@@ -52,7 +51,7 @@ function silhouette(bodies: readonly (readonly Vector[])[], along: Vector): Silh
     }
   }
   const centreMm = areaMm2 > 0 ? add(scale(across, momentU / areaMm2), [0, momentV / areaMm2, 0]) : ([0, 0, 0] as const);
-  return { along, areaMm2, centreMm, widthMm };
+  return { along, areaMm2, centreMm, widthMm: (stops.at(-1) ?? 0) - (stops[0] ?? 0) };
 }
 
 interface Outline {
@@ -84,11 +83,11 @@ function heightAt(edge: readonly Spot[], u: number): number {
   return from[1] + ((to[1] - from[1]) * (u - from[0])) / (to[0] - from[0]);
 }
 
-function* stripsBetween(stops: readonly number[], leastMm: number): Generator<readonly [from: number, to: number]> {
+function* stripsBetween(stops: readonly number[]): Generator<readonly [from: number, to: number]> {
   let from = stops[0] ?? 0;
   const widest = Math.max(WIDEST_STRIP_MM, ((stops.at(-1) ?? 0) - from) / MOST_STRIPS);
   for (const stop of stops) {
-    if (stop - from < leastMm && stop !== stops.at(-1)) continue;
+    if (stop - from < SAME_MM) continue;
     const parts = Math.ceil((stop - from) / widest);
     for (let at = 0; at < parts; at += 1) yield [from + ((stop - from) * at) / parts, from + ((stop - from) * (at + 1)) / parts];
     from = stop;

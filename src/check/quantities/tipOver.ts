@@ -1,5 +1,5 @@
 import { silhouettes } from '../../assembly/space/silhouette.ts';
-import { hullOf, worldSolids } from '../../assembly/space/worldSolids.ts';
+import { type WorldSolid, hullOf, worldSolids } from '../../assembly/space/worldSolids.ts';
 import { shapeOf } from '../../assembly/coarseShape.ts';
 import { IDENTITY, type Transform } from '../../assembly/placing/Transform.ts';
 import type { SetupPiece } from '../../assembly/setupPieces.ts';
@@ -12,7 +12,7 @@ import { LARGEST_USE } from '../judge.ts';
 import type { SetupGlass } from '../subjects.ts';
 import { type Snag, snagOf } from './snagHeight.ts';
 import { type Standing, ownHeight } from './standing.ts';
-import { type Air, airPast, windForce, windOn } from './windOn.ts';
+import { type Air, airPast, widestView, windForce, windOn } from './windOn.ts';
 
 /** All wind on a build, as one push at one height. */
 export interface WindPush {
@@ -30,8 +30,21 @@ export interface Pushes {
   readonly slope: Figure;
 }
 
-export function pushesOn(asking: Asking, subject: SetupGlass, build: string, standing: Standing): Pushes {
-  return { tug: asking.assume(mechanics.tugN), snag: snagOf(asking.ledger, subject, build, standing), wind: windPush(asking, subject, standing), slope: asking.assume(mechanics.stableTiltDeg) };
+/** `quick`: with a bound on the wind that is never too small, where that is enough to tell which of several to look at. */
+export function pushesOn(asking: Asking, subject: SetupGlass, standing: Standing, quick = false): Pushes {
+  return {
+    tug: asking.assume(mechanics.tugN), snag: snagOf(asking.ledger, subject, standing.legs.build, standing), slope: asking.assume(mechanics.stableTiltDeg),
+    wind: quick ? windAtMost(asking, subject, standing) : windPush(asking, subject, standing),
+  };
+}
+
+/** Every solid from its widest side, all at the very top. */
+function windAtMost(asking: Asking, subject: SetupGlass, { legs, topMm, unplaced }: Standing): WindPush | undefined {
+  const air = airPast(asking, subject.setup);
+  if (air === undefined) return undefined;
+  const solids = [...exposed(asking, subject, legs).own.map(({ solid }) => solid), ...unplaced.flatMap((piece) => shapeOf(piece.part).solids)];
+  const areaMm2 = solids.reduce((sum, solid) => sum + widestView(solid), 0);
+  return areaMm2 > 0 ? { air, areaMm2, heightMm: topMm, forceN: windForce(asking, air, areaMm2) } : undefined;
 }
 
 /** The worst level direction: where push times height is largest. What has no place shows its own widest side, unshielded, on top. */
@@ -48,9 +61,9 @@ function windPush(asking: Asking, subject: SetupGlass, { legs, floorY, height, u
 }
 
 /** All that is placed; the legs only where their shape is entered, as a guess would be a box of air. */
-function exposed(asking: Asking, { setup, glass }: SetupGlass, legs: SetupPiece): { refs: ReadonlySet<string>; key: string } {
+function exposed(asking: Asking, { setup, glass }: SetupGlass, legs: SetupPiece): { own: readonly WorldSolid[]; refs: ReadonlySet<string>; key: string } {
   const own = worldSolids(asking.ledger, setup, glass).filter(({ piece, coarse }) => piece.build === legs.build && (piece.ref !== legs.ref || !coarse));
-  return { refs: new Set(own.map(({ piece }) => piece.ref)), key: `on ${legs.ref}` };
+  return { own, refs: new Set(own.map(({ piece }) => piece.ref)), key: `on ${legs.ref}` };
 }
 
 function widestSide(piece: SetupPiece): number {

@@ -99,7 +99,7 @@ export function windMomentAtMost(asking: Asking, { setup, glass }: SetupGlass, {
 }
 
 /** The largest outline of a solid from any side, mm²: a box shows its three faces, a cylinder its end and its side. */
-function widestView(solid: Solid): number {
+export function widestView(solid: Solid): number {
   if (solid.shape !== 'box') return Math.hypot((Math.PI / 4) * solid.diameterMm ** 2, solid.diameterMm * solid.lengthMm);
   const [x, y, z] = solid.sizeMm;
   return Math.hypot(x * y, y * z, z * x);

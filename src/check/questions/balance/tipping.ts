@@ -36,7 +36,7 @@ export const tipping = question<TippingSubject>({
     const text = all.find((one) => typeof one === 'string');
     if (text !== undefined) return cannotJudge(text);
     const looks = all.filter((one) => typeof one !== 'string');
-    const worst = looks.reduce<Look | undefined>((most, one) => (most === undefined || one.cases[0].use > most.cases[0].use ? one : most), undefined);
+    const worst = worstOf(asking, looks);
     if (worst === undefined) return null;
     return judged(worst, { name: nameAt(asking.ledger, 'builds', build), glass: setup === undefined || looks.length < 2 ? '' : `, with ${nameAt(asking.ledger, 'glasses', worst.glass)}` });
   },
@@ -51,6 +51,20 @@ function subjectsOf(ledger: Ledger, setup: string, build: string): TippingSubjec
 /** A station comes up with every setup it is live in. */
 const once = (one: TippingSubject, at: number, all: readonly TippingSubject[]): boolean => one.setup !== undefined || all.findIndex(({ setup, build }) => setup === undefined && build === one.build) === at;
 
+interface Quick {
+  readonly subject: SetupGlass;
+  readonly standing: Standing;
+  /** No use is larger. */
+  readonly atMost: number;
+}
+
+function lookAt(asking: Asking, subject: SetupGlass, build: string): Quick | string | undefined {
+  const standing = standingOf(asking, subject, build);
+  if (standing === undefined || typeof standing === 'string') return standing;
+  if (standing.feet.value < 3) return `${standing.legs.name} has fewer than three feet: it does not stand by itself.`;
+  return { subject, standing, atMost: tipCases(standing, pushesOn(asking, subject, standing, true))[0].use };
+}
+
 interface Look {
   readonly glass: string;
   readonly standing: Standing;
@@ -59,12 +73,14 @@ interface Look {
   readonly cases: readonly [TipCase, ...TipCase[]];
 }
 
-function lookAt(asking: Asking, subject: SetupGlass, build: string): Look | string | undefined {
-  const standing = standingOf(asking, subject, build);
-  if (standing === undefined || typeof standing === 'string') return standing;
-  if (standing.feet.value < 3) return `${standing.legs.name} has fewer than three feet: it does not stand by itself.`;
-  const pushes = pushesOn(asking, subject, build, standing);
-  return { glass: subject.glass, standing, pushes, cases: tipCases(standing, pushes) };
+/** Outlines are dear: only those are drawn whose bound is above the worst found so far. */
+function worstOf(asking: Asking, looks: readonly Quick[]): Look | undefined {
+  return looks.toSorted((a, b) => b.atMost - a.atMost).reduce<Look | undefined>((worst, { subject, standing, atMost }) => {
+    if (worst !== undefined && atMost <= worst.cases[0].use) return worst;
+    const pushes = pushesOn(asking, subject, standing);
+    const cases = tipCases(standing, pushes);
+    return worst === undefined || cases[0].use > worst.cases[0].use ? { glass: subject.glass, standing, pushes, cases } : worst;
+  }, undefined);
 }
 
 function judged({ standing, pushes, cases }: Look, { name, glass }: { name: string; glass: string }): Judgement {

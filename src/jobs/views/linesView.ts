@@ -1,17 +1,15 @@
 import { type LineFault, lineFaults } from '../../assembly/lines/lineFaults.ts';
 import { nets } from '../../assembly/lines/nets.ts';
 import { type Leg, legsOf } from '../../assembly/lines/picture.ts';
-import { powerFlow } from '../../assembly/lines/powerFlow.ts';
-import { powerTrace } from '../../assembly/lines/powerTrace.ts';
 import { videoTrace } from '../../assembly/lines/videoTrace.ts';
 import { type WiredLine, type WiredPort, type Wiring, wiring } from '../../assembly/lines/wiring.ts';
 import { cablesThatFit } from '../../check/quantities/kitCables.ts';
+import { type LineFlow, lineFlows } from '../../check/quantities/lineFlows.ts';
 import { darkSentence, faultSentence, pictureName } from '../../check/quantities/lineWords.ts';
 import { newLine } from '../../check/quantities/lineEdits.ts';
 import type { SetupGlass } from '../../check/subjects.ts';
 import type { Edit } from '../../shoot/edit/Edit.ts';
 import type { Ledger } from '../../shoot/ledger/Ledger.ts';
-import type { PartView } from '../../shoot/ledger/PartView.ts';
 import type { Amount } from '../../units/print.ts';
 import type { View } from './View.ts';
 
@@ -62,7 +60,7 @@ export interface LinesView {
 /** Every device with sockets or a radio, and everything that runs between them. */
 export function linesView(ledger: Ledger, { setup, glass }: SetupGlass): LinesView {
   const wired = wiring(ledger, setup, glass);
-  const flows = flowsOf(ledger, setup, glass);
+  const flows = lineFlows(ledger, { setup, glass });
   const { at, into } = videoTrace(ledger, setup, glass);
   const devices = [...wired.pieces.values()].flatMap((piece): DeviceView[] => {
     const sockets = (wired.portsOf.get(piece.ref) ?? []).map(socketView(wired));
@@ -77,7 +75,7 @@ const socketView = (wired: Wiring) => ({ key, name, port }: WiredPort): SocketVi
   key, name, kind: port.kind, way: port.way, connector: port.connector, used: wired.into.has(key) || wired.outOf.has(key),
 });
 
-function cableView(wired: Wiring, line: WiredLine, leg: Leg | undefined, flow: { volts: number; amps: number } | undefined): CableView {
+function cableView(wired: Wiring, line: WiredLine, leg: Leg | undefined, flow: LineFlow | undefined): CableView {
   const { key, path, from, to, cable, shared } = line;
   const faults = lineFaults(wired, line).map((fault) => faultSentence(line, fault));
   const dark = leg?.dark === undefined ? [] : [darkSentence(leg.dark)];
@@ -86,7 +84,7 @@ function cableView(wired: Wiring, line: WiredLine, leg: Leg | undefined, flow: {
   };
 }
 
-function carried(leg: Leg | undefined, flow: { volts: number; amps: number } | undefined): Pick<CableView, 'carries' | 'amounts'> {
+function carried(leg: Leg | undefined, flow: LineFlow | undefined): Pick<CableView, 'carries' | 'amounts'> {
   if (flow !== undefined) return { carries: undefined, amounts: [{ value: flow.volts, unit: 'V' }, { value: flow.amps, unit: 'A' }] };
   if (leg?.picture === undefined) return { carries: undefined, amounts: [] };
   return { carries: pictureName(leg.picture), amounts: [{ value: delayMs(leg), unit: 'ms' }] };
@@ -107,22 +105,6 @@ function airOf(ledger: Ledger, setup: string, glass: string, into: ReadonlyMap<s
       }),
     ),
   );
-}
-
-function flowsOf(ledger: Ledger, setup: string, glass: string): Map<string, { volts: number; amps: number }> {
-  const found = new Map<string, { volts: number; amps: number }>();
-  for (const { packs, piece, nodes } of powerTrace(ledger, setup, glass).supplies) {
-    const sourceV = packs[0]?.figure('pack/nominalV')?.value ?? supplyVolts(piece.part);
-    if (sourceV === undefined || nodes.length === 0) continue;
-    const { volts, amps, collapses } = powerFlow(nodes, { sourceV, load: 'typicalW' });
-    if (!collapses) nodes.forEach(({ line }, index) => line !== undefined && found.set(line.key, { volts: volts[index] ?? 0, amps: amps[index] ?? 0 }));
-  }
-  return found;
-}
-
-function supplyVolts(part: PartView): number | undefined {
-  const ports = Object.keys((part.read('ports') ?? {}) as object);
-  return ports.map((id) => part.figure(`ports/${id}/power/outputV`)?.value ?? part.figure(`ports/${id}/power/highV`)?.value).find((volts) => volts !== undefined);
 }
 
 const HARMLESS: ReadonlySet<LineFault['kind']> = new Set(['no cable']);

@@ -66,9 +66,21 @@ const AXES: Record<Curve['axis'], string> = {
   pictureDelayMs: 'picture delay', fNumber: 'stop', focalLengthMm: 'focal length', speed: 'speed', marksPerMove: 'marks in each move', mode: 'transmitter mode',
 };
 
-function whatIf({ given, outcome, tStop }: PulledShot, { paint }: Look): string {
+function whatIf(shot: PulledShot, { paint, columns }: Look): string {
+  const { outcome } = shot;
   if (outcome.whatIf.length === 0) return '';
-  const rows = outcome.whatIf.flatMap(({ axis, points }) =>
+  const isFlat = ({ points }: Curve): boolean => points.every(({ shareSharp }) => Math.abs(shareSharp - outcome.shareSharp) < LEAST_MOVED);
+  const [flat, telling] = [outcome.whatIf.filter(isFlat), outcome.whatIf.filter((curve) => !isFlat(curve))];
+  const folded = flat.length === 0 ? '' : wrap(`${telling.length === 0 ? 'What if: n' : 'N'}o other ${listed(flat.map(({ axis }) => AXES[axis]))} that was tried moves the sharp share by half a point: it stays about ${percent(outcome.shareSharp)}.`, columns);
+  return [telling.length === 0 ? '' : whatIfTable(telling, shot, paint), folded].filter((block) => block !== '').join('\n');
+}
+
+/** Half a point: less is noise of the takes. */
+const LEAST_MOVED = 0.005;
+const listed = (names: readonly string[]): string => (names.length < 2 ? names.join('') : `${names.slice(0, -1).join(', ')} or ${names.at(-1) ?? ''}`);
+
+function whatIfTable(curves: readonly Curve[], { given, tStop }: PulledShot, paint: Paint): string {
+  const rows = curves.flatMap(({ axis, points }) =>
     points.map((point, at) => {
       const planned = isPlanned(axis, point.at, given);
       const cells = [at === 0 ? AXES[axis] : '', valueOf(axis, point.at, given, tStop), percent(point.shareSharp), percent(point.shareSharpWorstTenth), `${printNumber(point.longestSoftS, 2)} s`, planned ? 'as planned' : ''];

@@ -4,6 +4,8 @@ import { join } from 'node:path';
 import { parse } from 'csv-parse/sync';
 import { afterAll, describe, expect, test } from 'vitest';
 import { run } from '../../src/cli/cli.ts';
+import { simulatePull } from '../../src/jobs/simulatePull.ts';
+import { tinyShoot } from '../tinyShoot.ts';
 import type { World } from '../../src/cli/World.ts';
 
 const folder = mkdtempSync(join(tmpdir(), 'focus-'));
@@ -77,6 +79,25 @@ describe('pull', () => {
   test('a terminal without Unicode gets plain characters', async () => {
     const { out } = await command(['pull', demo, '--shot', '10', ...few], { unicode: false });
     expect(out.slice(out.indexOf('Blur over'), out.indexOf('What if'))).toMatch(/^[\u0020-\u007E\n\u2009°]*$/);
+  });
+
+  test('the page and the command give the same numbers', async () => {
+    const tiny = new URL('../../examples/tiny.shoot.json', import.meta.url).pathname;
+    const { outcome } = JSON.parse((await command(['pull', tiny, '--json'])).out) as { outcome: object };
+    const shown = simulatePull(tinyShoot(), 'portrait', () => undefined);
+    expect(shown.ok && (JSON.parse(JSON.stringify(shown.value)) as object)).toMatchObject(outcome);
+  });
+
+  test('what moves nothing for a subject that stands still far off is told in one line, not in a table of 100 %', async () => {
+    const still = join(folder, 'still.shoot.json');
+    const shoot = tinyShoot((draft) => {
+      Object.assign(draft.shots.portrait, { subject: [{ atS: 0, distanceMm: 30_000 }], tStop: 11 });
+      delete draft.shots.portrait.marksMm;
+    });
+    writeFileSync(still, JSON.stringify(shoot));
+    const { out } = await command(['pull', still, ...few]);
+    expect(out.replaceAll(/\s+/g, ' ')).toMatch(/What if: no other .* moves the sharp share by half a point: it stays about 100 %\./);
+    expect(out).not.toMatch(/^What if, /m);
   });
 
   test('a seed repeats to the last digit, another does not, and its JSON says what was simulated', async () => {

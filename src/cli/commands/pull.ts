@@ -7,10 +7,8 @@ import { Asking } from '../../check/Asking.ts';
 import { NotEntered } from '../../check/NotEntered.ts';
 import { namesOf } from '../../check/namesOf.ts';
 import { shotStop } from '../../check/quantities/lightThrough.ts';
-import { pullAxes } from '../../check/quantities/pullAxes.ts';
-import { type PullPlan, pullGiven } from '../../check/quantities/pullGiven.ts';
-import { pullHindrance } from '../../check/quantities/pullHindrance.ts';
-import { outOfReach } from '../../check/quantities/focusReach.ts';
+import { USUAL_TAKES, plannedPull, toldOf } from '../../check/quantities/plannedPull.ts';
+import type { PullPlan } from '../../check/quantities/pullGiven.ts';
 import { type ShotSubject, eachShot } from '../../check/subjects.ts';
 import { Ledger } from '../../shoot/ledger/Ledger.ts';
 import { focus } from '../../standards/assumptions/focus.ts';
@@ -41,9 +39,9 @@ export function command(world: World): Command {
     .description(`${summary}. Bands and a ranking, never a promise about a take.`)
     .argument('<file>', 'a *.shoot.json file')
     .option('--shot <name>', 'which shot, where there are several')
-    .option('--trials <count>', 'takes simulated', wholeFrom(1, 1_000_000), 1000)
-    .option('--what-if <count>', 'takes for each other value that is tried; 0: none', wholeFrom(0, 1_000_000), 200)
-    .option('--seed <number>', 'start of the random numbers: the same seed gives the same takes', wholeFrom(0, 4_294_967_295), 1)
+    .option('--trials <count>', 'takes simulated', wholeFrom(1, 1_000_000), USUAL_TAKES.trials)
+    .option('--what-if <count>', 'takes for each other value that is tried; 0: none', wholeFrom(0, 1_000_000), USUAL_TAKES.whatIf)
+    .option('--seed <number>', 'start of the random numbers: the same seed gives the same takes', wholeFrom(0, 4_294_967_295), USUAL_TAKES.seed)
     .option('--imperial', 'feet and inches')
     .option('--json', 'everything as JSON: what was simulated and what came out; null: infinity')
     .addOption(new Option('--csv [table]', 'a table as CSV').choices(['bands', 'what-if']))
@@ -55,23 +53,18 @@ async function pull(world: World, file: string, options: Options): Promise<void>
   const id = chosen(shoot.shots ?? {}, options.shot, 'shot');
   const asking = new Asking(new Ledger(shoot));
   const subject = eachShot(asking.ledger).find(({ shot }) => shot === id) as ShotSubject;
-  const { plan, job } = orRefuse(file, () => planned(asking, subject, options));
-  if (plan === undefined || job === undefined) {
-    world.err(`${file}: this shot cannot be simulated. ${orRefuse(file, () => pullHindrance(asking, subject))}\n`);
+  const { planned, job } = orRefuse(file, () => {
+    const found = plannedPull(asking, subject, options);
+    return { planned: found, job: 'hindrance' in found ? undefined : pullJob(found.given) };
+  });
+  if ('hindrance' in planned || job === undefined) {
+    world.err(`${file}: this shot cannot be simulated. ${'hindrance' in planned ? planned.hindrance : ''}\n`);
     world.exitCode = EXIT.fails;
     return;
   }
   const outcome = await simulated(world, job);
   if (outcome === undefined) return;
-  show(world, asking, subject, plan, { ...options, given: job.given, outcome });
-}
-
-function planned(asking: Asking, subject: ShotSubject, { trials, seed, whatIf }: Options): { plan?: PullPlan; job?: PullJob } {
-  if (outOfReach(asking, subject)) return {};
-  const plan = pullGiven(asking, subject, { seed, trials });
-  if (plan === undefined) return {};
-  const given: PullGiven = whatIf === 0 ? plan.given : { ...plan.given, whatIf: pullAxes(asking, subject, plan, Math.min(whatIf, trials)) };
-  return { plan, job: pullJob(given) };
+  show(world, asking, subject, planned.plan, { ...options, given: job.given, outcome });
 }
 
 /** Runs the job piece by piece, so that it can be watched and stopped. `undefined`: it was stopped. */
@@ -97,7 +90,7 @@ async function simulated(world: World, job: PullJob): Promise<PullOutcome | unde
 
 function show(world: World, asking: Asking, subject: ShotSubject, plan: PullPlan, done: Options & { given: PullGiven; outcome: PullOutcome }): void {
   const { given, outcome } = done;
-  const told = { ...outcome, changes: outcome.changes.filter(({ change }) => plan.sees || !change.includes('picture')) };
+  const told = toldOf(plan, outcome);
   const about = namesOf(asking.ledger, subject);
   if (done.json === true) return world.out(`${JSON.stringify({ about, says: plan.says, given, outcome: told }, null, 1)}\n`);
   if (done.csv !== undefined) return world.out(done.csv === 'what-if' ? whatIfCsv(told) : bandsCsv(told));

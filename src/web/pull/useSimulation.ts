@@ -5,8 +5,6 @@ import type { View } from '../../jobs/views/View.ts';
 import type { Shoot } from '../../shoot/schema/shoot.ts';
 import { page, usePage } from '../state/page.ts';
 
-const TAKES = 300;
-
 export interface Simulation {
   /** What came of it; nothing before it has run, or once the shoot has changed since. */
   readonly found: View<Simulated> | undefined;
@@ -35,13 +33,13 @@ export function useSimulation(shot: string): Simulation {
     const mine = new Worker(new URL('../worker/study.worker.ts', import.meta.url), { type: 'module', name: 'pull' });
     worker.current = mine;
     setShare(0);
-    const remote = callerOf<{ pull: (shoot: Shoot, shot: string, takes: number) => View<Simulated> }>(mine as Port, (news) => setShare(news as number));
+    const remote = callerOf<{ pull: (shoot: Shoot, shot: string) => View<Simulated> }>(mine as Port, (news) => setShare(news as number));
     const settle = (view: View<Simulated>): void => {
       if (worker.current !== mine) return;
       stop();
       setFound({ at, view });
     };
-    void remote.pull(shoot, shot, TAKES).then(settle);
+    void remote.pull(shoot, shot).then(settle);
   };
   return { found: found?.at === revision ? found.view : undefined, share, start, stop };
 }

@@ -12,8 +12,8 @@ serveCalls(port, {
   study(shoot: Shoot, keys: readonly string[]): void {
     studyEach(shoot, keys, (studied) => port.postMessage({ news: studied }));
   },
-  pull(shoot: Shoot, shot: string, takes: number) {
-    return simulatePull(shoot, shot, takes, (share) => port.postMessage({ news: share }));
+  pull(shoot: Shoot, shot: string) {
+    return simulatePull(shoot, shot, (share) => port.postMessage({ news: share }));
   },
   swing(shoot: Shoot, subject: SetupGlass) {
     return swingView(shoot, subject);

@@ -98,3 +98,6 @@ write('src/cli/commands/index.generated.ts', [
   ...commands.map(({ name, file, summary }) => `  ${JSON.stringify(name)}: { summary: ${summary}, load: () => import('./${file}') },`),
   '};',
 ]);
+
+const { version } = JSON.parse(readFileSync(join(root, 'package.json'), 'utf8'));
+write('src/cli/version.generated.ts', ['/** That of the package. */', `export const version = ${JSON.stringify(version)};`]);

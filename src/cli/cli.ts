@@ -2,12 +2,14 @@ import { Command, CommanderError } from 'commander';
 import { nearestName } from '../faults/nearestName.ts';
 import { commands } from './commands/index.generated.ts';
 import { Refusal } from './Refusal.ts';
+import { version } from './version.generated.ts';
 import { EXIT, type World } from './World.ts';
 
 /** Runs one command line and returns the exit code. Only the named command is loaded. */
 export async function run(argv: readonly string[], world: World): Promise<number> {
   const program = new Command('setworthy')
     .description('Checks a camera build before the day, question by question, and prints what the crew needs.')
+    .version(version, '--version', 'which version this is')
     .exitOverride()
     .configureOutput({ writeOut: world.out, writeErr: world.err });
   try {

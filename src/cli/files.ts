@@ -26,11 +26,16 @@ export function textOf(bytes: Buffer, path: string): string {
 
 /** The bytes of a file, or a refusal that says why there are none. */
 export function readWhole(path: string): Buffer {
-  if (path === '') throw new Refusal('', [{ path: '', message: 'The name of the file is empty.' }]);
+  mustBeNamed(path);
   const read = refusingSystem(path, () => readBytes(path, MOST_CHARACTERS));
   if ('bytes' in read) return read.bytes;
   if ('silent' in read) throw new Refusal(path, [{ path: '', message: 'This is a pipe, and nothing comes through it.', cure: 'Is the program that writes to it running?' }]);
   throw new Refusal(path, [{ path: '', message: `This is ${Math.round(read.tooLarge / 1e6)} MB or more; at most 33 MB are read.`, cure: 'Is it the right file?' }]);
+}
+
+/** An empty name is what an unset variable of a shell leaves. */
+export function mustBeNamed(path: string): void {
+  if (path.trim() === '') throw new Refusal('', [{ path: '', message: 'The name of the file is empty.', cure: 'Name a file, such as day.shoot.json.' }]);
 }
 
 function notText(bytes: Buffer): Fault {
@@ -57,6 +62,7 @@ export function loadShoot(world: World, path: string): Shoot {
 
 /** Writes a file whole or not at all: a new file beside it, flushed, then put in its place. A link is followed, rights are kept. */
 export function writeWhole(path: string, content: string | Uint8Array): void {
+  mustBeNamed(path);
   const before = refusingSystem(path, () => statSync(path, { throwIfNoEntry: false }));
   if (before !== undefined && !before.isFile()) throw new Refusal(path, [before.isDirectory() ? systemFault({ code: 'EISDIR' }) : { path: '', message: 'This is a device or a pipe; only a file can be written.' }]);
   const target = before === undefined ? path : refusingSystem(path, () => realpathSync(path));

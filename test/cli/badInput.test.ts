@@ -66,6 +66,18 @@ test('lines of a shoot without a setup, and of a glass that no setup uses', asyn
   expect(await command(['lines', bare])).toMatchObject({ code: 2, err: expect.stringContaining('no setup yet') as string });
 });
 
+test('what there is to choose from is listed with a count of the rest; a discipline lists its questions; an empty name is told', async () => {
+  expect((await command(['explain', 'nonsense'])).err).toMatch(/Known: .* and \d+ more\./);
+  const sight = (await command(['explain', 'sight'])).out.trim().split('\n');
+  expect([sight.length > 3, sight.every((line) => /^sight\.\w+ +\S/.test(line))]).toEqual([true, true]);
+  for (const argv of [['check', ''], ['new', ''], ['lines', ' ']]) expect(await command(argv)).toMatchObject({ code: 2, err: expect.stringMatching(/^The name of the file is empty\./) as string });
+});
+
+test('the version is that of the package', async () => {
+  const { version } = JSON.parse(readFileSync(new URL('../../package.json', import.meta.url), 'utf8')) as { version: string };
+  expect(await command(['--version'])).toMatchObject({ code: 0, out: `${version}\n` });
+});
+
 describe('what is written', () => {
   test('goes through a link, keeps the rights, and leaves no half file beside it', async () => {
     const place = mkdtempSync(join(folder, 'rights-'));

@@ -1,5 +1,6 @@
 import { Command } from 'commander';
 import { questions } from '../../check/questions/index.generated.ts';
+import { DISCIPLINES } from '../../check/answer.ts';
 import { disciplineOf } from '../../check/question.ts';
 import { chosen } from '../chosen.ts';
 import { wrap } from '../wrap.ts';
@@ -10,13 +11,16 @@ export const summary = 'Explains a question: why it is asked, how it is worked o
 export function command(world: World): Command {
   return new Command('explain')
     .description(summary)
-    .argument('[question]', 'for example picture.coverage; without it, all questions are listed')
-    .action((id?: string) => world.out(id === undefined ? listText() : explanation(id, Math.min(world.columns, 100))));
+    .argument('[question]', `for example picture.coverage; or one of ${DISCIPLINES.join(', ')}, whose questions are listed; without it, all are`)
+    .action((wanted?: string) => world.out(wanted === undefined || isDiscipline(wanted) ? listText(wanted) : explanation(wanted, Math.min(world.columns, 100))));
 }
 
-function listText(): string {
-  const widest = Math.max(...questions.map(({ id }) => id.length));
-  return `${questions.map(({ id, asks, kind }) => `${id.padEnd(widest)}  ${asks}${kind === 'studied' ? ' (studied)' : ''}`).join('\n')}\n`;
+const isDiscipline = (wanted: string): boolean => (DISCIPLINES as readonly string[]).includes(wanted);
+
+function listText(discipline?: string): string {
+  const listed = questions.filter(({ id }) => discipline === undefined || disciplineOf(id) === discipline);
+  const widest = Math.max(...listed.map(({ id }) => id.length));
+  return `${listed.map(({ id, asks, kind }) => `${id.padEnd(widest)}  ${asks}${kind === 'studied' ? ' (studied)' : ''}`).join('\n')}\n`;
 }
 
 function explanation(wanted: string, columns: number): string {

@@ -10,7 +10,7 @@ import { readAnswer } from '../../shoot/new/readAnswer.ts';
 import { checkShoot } from '../../shoot/read.ts';
 import { writeShoot } from '../../shoot/write.ts';
 import { summaryLine } from '../checkText.ts';
-import { writeWhole } from '../files.ts';
+import { mustBeNamed, writeWhole } from '../files.ts';
 import { paintFor } from '../paint.ts';
 import { Refusal, valueOrRefuse } from '../Refusal.ts';
 import type { World } from '../World.ts';
@@ -39,6 +39,7 @@ function choicesText(): string {
 }
 
 async function makeNew(world: World, file: string, options: Readonly<Record<string, string>>): Promise<void> {
+  mustBeNamed(file);
   if (existsSync(file)) throw new Refusal(file, [{ path: '', message: 'This file exists already; it was not touched.', cure: 'Give another name.' }]);
   const given = Object.fromEntries(FIRST_QUESTIONS.flatMap(({ key }) => (options[camel(key)] === undefined ? [] : [[key, options[camel(key)]]]))) as Typed;
   const typed = world.ask === undefined ? usualAnswers(given) : await asked(world, world.ask, given);

@@ -30,7 +30,7 @@ export const payload = question({
     return judgeRatio({
       needs: { amount: { value: massG, unit: 'g' }, from: `${carried.length} pieces on it` },
       has: { amount: { value: limit.value, unit: 'g' }, from: `${carrier.name} ${origin(limit)}` },
-      says: { holds: `${carrier.name} bears the rig.`, tight: `${carrier.name} just bears the rig.`, fails: `The rig is too heavy for ${carrier.name}.` },
+      says: { holds: `The rig is light enough for ${carrier.name}.`, tight: `The rig is only just light enough for ${carrier.name}.`, fails: `The rig is too heavy for ${carrier.name}.` },
       notes: [...cautionsFor(asking.ledger.at(`builds/${carrier.build}/purpose`)), ...(unweighed.length === 0 ? [] : [`Weighs nothing here: ${unweighed.map(({ name }) => name).join(', ')}.`])],
     });
   },

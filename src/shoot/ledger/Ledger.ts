@@ -67,8 +67,7 @@ export class Ledger {
     const user = this.#open;
     if (user !== undefined && cell.lastRun !== this.#run) {
       cell.lastRun = this.#run;
-      (cell.users ??= new Set()).add(user);
-      (user.uses ??= new Set()).add(cell);
+      noteUse(cell, user);
     }
     if (cell.state === 'running') throw new Error(`The computation ${key} asks for its own result.`);
     if (cell.state === 'stale') this.#compute(cell, compute);
@@ -90,7 +89,7 @@ export class Ledger {
       if (seen.has(cell)) return;
       seen.add(cell);
       for (const { path } of cell.reads) paths.add(path);
-      cell.uses?.forEach(collect);
+      cell.uses.forEach(collect);
     };
     const cell = this.#cells.get(key);
     if (cell !== undefined) collect(cell);
@@ -105,7 +104,9 @@ export class Ledger {
       cell.state = 'stale';
       cell.value = undefined;
       stale.push(cell.key);
-      cell.users?.forEach(spoil);
+      const { users } = cell;
+      cell.users = [];
+      for (const use of users) if (isInForce(use)) spoil(use.user);
     };
     this.#changes += 1;
     change(this.#root, next, this.#changes);
@@ -126,18 +127,18 @@ export class Ledger {
   }
 
   #newCell(key: string): Cell {
-    const cell: Cell = { key, state: 'stale', value: undefined, reads: [], uses: undefined, users: undefined, lastRun: 0 };
+    const cell: Cell = { key, state: 'stale', value: undefined, reads: [], uses: [], users: [], ranAs: 0, lastRun: 0 };
     this.#cells.set(key, cell);
     return cell;
   }
 
   #compute(cell: Cell, compute: () => unknown): void {
-    cell.uses?.forEach((used) => used.users?.delete(cell));
-    cell.uses?.clear();
     const [open, run, start] = [this.#open, this.#run, this.#logged];
     this.#runs += 1;
     this.#open = cell;
     this.#run = this.#runs;
+    cell.uses = [];
+    cell.ranAs = this.#run;
     cell.state = 'running';
     try {
       cell.value = compute();
@@ -176,10 +177,29 @@ interface Cell {
   state: 'stale' | 'running' | 'done' | 'threw';
   value: unknown;
   reads: readonly Entry[];
-  uses: Set<Cell> | undefined;
-  users: Set<Cell> | undefined;
+  /** The cells it used when it ran last. */
+  uses: Cell[];
+  users: Use[];
+  /** The run that made its result. */
+  ranAs: number;
   /** The run that used this last, as of an entry. */
   lastRun: number;
+}
+
+/** That a cell was used in a run of another; of no account any more once the other has run again. */
+interface Use {
+  readonly user: Cell;
+  readonly run: number;
+}
+
+const isInForce = ({ user, run }: Use): boolean => user.ranAs === run;
+
+function noteUse(cell: Cell, user: Cell): void {
+  user.uses.push(cell);
+  // Users that ran again and again are swept out each time as many have gathered as a power of two.
+  const { length } = cell.users;
+  if (length >= 64 && (length & (length - 1)) === 0) cell.users = cell.users.filter(isInForce);
+  cell.users.push({ user, run: user.ranAs });
 }
 
 /** Takes a new value at a place and, where it differs, all the way down. */

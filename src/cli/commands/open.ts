@@ -33,7 +33,7 @@ async function open(world: World, file: string | undefined, { port, demo }: Opti
   if (folder === undefined) throw new Refusal('', [{ path: '', message: 'The page has not been built.', cure: 'Run npm run build first.' }]);
   if (file !== undefined) loadShoot(world, file);
   const serving = await serve({ folder, shoot: file === undefined ? undefined : new ServedShoot(realpathSync(file), world.today), port: wanted });
-  world.out(`${file ?? 'Setworthy'} is on the table at ${serving.url}${demo === true ? '#/asks?open=demo' : ''}\nPress ctrl-C to stop.\n`);
+  world.out(`\n${file ?? (demo === true ? 'The demo' : 'The page')} is served at\n\n  ${serving.url}${demo === true ? '#/asks?open=demo' : ''}\n\nOpen that in a browser; ctrl-C here ends it.\n`);
   await stopped(world.stop);
   await serving.close();
 }

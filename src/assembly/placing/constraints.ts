@@ -14,7 +14,16 @@ export interface Constraint {
   readonly variables: readonly Variable[];
 }
 
-export function constraintsOf(model: RigModel): Constraint[] {
+/** Of a model alone, so that they are found once for all who place with it. */
+export function constraintsOf(model: RigModel): readonly Constraint[] {
+  const known = CONSTRAINTS.get(model) ?? constraintsIn(model);
+  CONSTRAINTS.set(model, known);
+  return known;
+}
+
+const CONSTRAINTS = new WeakMap<RigModel, readonly Constraint[]>();
+
+function constraintsIn(model: RigModel): Constraint[] {
   const meshes = model.meshes.filter((mesh): mesh is ModelMesh & { pair: GearPair } => mesh.pair !== undefined);
   return [...model.loops.map((loop) => ({ joint: loop, pair: undefined })), ...meshes.map((mesh) => ({ joint: mesh as ModelJoint, pair: mesh.pair }))].map(({ joint, pair }) => {
     const way = wayBetween(model, joint.joint.a.ref, joint.joint.b.ref);

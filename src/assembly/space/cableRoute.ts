@@ -27,9 +27,9 @@ export function cableRoute(ledger: Ledger, setup: string, glass: string, build: 
   const [from, to] = [portPlace(ledger, setup, glass, build, line.from), portPlace(ledger, setup, glass, build, line.to)];
   if (from === undefined || to === undefined) return undefined;
   const others = bodies(ledger, setup, glass).filter(({ world: { piece } }) => piece.build === build && piece.ref !== from.piece.ref && piece.ref !== to.piece.ref);
-  const ways = waysBetween(from.at, to.at);
-  const clear = ways.find((way) => way.every((corner, at) => at === 0 || isClear(way[at - 1] as Vector, corner, others)));
-  const way = clear ?? (ways.at(-1) as Vector[]);
+  const isWayClear = (way: readonly Vector[]) => way.every((corner, at) => at === 0 || isClear(way[at - 1] as Vector, corner, others));
+  const straight = [from.at, to.at];
+  const way = isWayClear(straight) ? straight : wayAround(from.at, to.at, isWayClear);
   return { from: from.piece, to: to.piece, way, lengthMm: lengthOf(way), guessed: from.guessed || to.guessed };
 }
 
@@ -50,19 +50,21 @@ function portPlace(ledger: Ledger, setup: string, glass: string, build: string, 
   return { piece, at: own?.place.t ?? place.t, guessed: true };
 }
 
-/** The straight way, then the ways along the axes, shortest first: all of them are of one length, and differ in what they pass. */
-function waysBetween(a: Vector, b: Vector): Vector[][] {
-  const orders = [[0, 1, 2], [0, 2, 1], [1, 0, 2], [1, 2, 0], [2, 0, 1], [2, 1, 0]] as const;
-  const along = orders.map((order) => {
-    const way: Vector[] = [a];
+const ORDERS = [[0, 1, 2], [0, 2, 1], [1, 0, 2], [1, 2, 0], [2, 0, 1], [2, 1, 0]] as const;
+
+/** The first way along the axes that is clear, else the last: all of them are of one length, and differ in what they pass. */
+function wayAround(a: Vector, b: Vector, isWayClear: (way: readonly Vector[]) => boolean): readonly Vector[] {
+  let way: Vector[] = [];
+  for (const order of ORDERS) {
+    way = [a];
     let at: Vector = a;
     for (const axis of order) {
       at = at.with(axis, b[axis]) as unknown as Vector;
       way.push(at);
     }
-    return way;
-  });
-  return [[a, b], ...along];
+    if (isWayClear(way)) return way;
+  }
+  return way;
 }
 
 const lengthOf = (way: readonly Vector[]): number => way.reduce((sum, corner, at) => sum + (at === 0 ? 0 : length(subtract(corner, way[at - 1] as Vector))), 0);

@@ -1,4 +1,4 @@
-import { type Vector, add, cross, dot, scale, subtract } from '../placing/Transform.ts';
+import { type Vector, cross, dot, scale, subtract } from '../placing/Transform.ts';
 
 /**
  * Whether two convex bodies, given by their corners, share any place: portal refinement of the Minkowski difference (Snethen, in
@@ -6,7 +6,7 @@ import { type Vector, add, cross, dot, scale, subtract } from '../placing/Transf
  * it no trouble; the simplex walk of Gilbert, Johnson and Keerthi stumbled there.
  */
 export function convexOverlap(a: readonly Vector[], b: readonly Vector[]): boolean {
-  const support = (way: Vector): Vector => subtract(farthest(a, way), farthest(b, scale(way, -1)));
+  const support = (way: Vector): Vector => subtract(farthest(a, way, 1), farthest(b, way, -1));
   const inside = subtract(middle(a), middle(b));
   if (isZero(inside)) return true;
   const portal = firstPortal(inside, support);
@@ -19,14 +19,27 @@ type Portal = [Vector, Vector, Vector];
 const MOST_STEPS = 64;
 const EPSILON = 1e-9;
 const isZero = ([x, y, z]: Vector): boolean => Math.abs(x) + Math.abs(y) + Math.abs(z) < 1e-12;
-const middle = (corners: readonly Vector[]): Vector => scale(corners.reduce(add), 1 / corners.length);
 
-function farthest(corners: readonly Vector[], way: Vector): Vector {
-  let best = corners[0] as Vector;
-  let most = dot(best, way);
+function middle(corners: readonly Vector[]): Vector {
+  let [x, y, z] = [0, 0, 0];
   for (const corner of corners) {
-    const reach = dot(corner, way);
-    if (reach > most) [best, most] = [corner, reach];
+    x += corner[0];
+    y += corner[1];
+    z += corner[2];
+  }
+  return scale([x, y, z], 1 / corners.length);
+}
+
+/** The corner that lies farthest along a way, or against it. Asked for most of all that is asked here. */
+function farthest(corners: readonly Vector[], [x, y, z]: Vector, sign: 1 | -1): Vector {
+  let best = corners[0] as Vector;
+  let most = -Infinity;
+  for (const corner of corners) {
+    const reach = sign * (corner[0] * x + corner[1] * y + corner[2] * z);
+    if (reach > most) {
+      best = corner;
+      most = reach;
+    }
   }
   return best;
 }

@@ -42,7 +42,7 @@ const LOADS = [...Object.keys(ATTITUDES), 'teeth 0 to', 'teeth 0 fro'];
 property.prop([fc.constantFrom(...rigs), fc.constantFrom(...LOADS)], { numRuns: 60 })('every piece of the demo’s rigs is at rest, and so is the whole', (subject, load) => {
   const forces = forcesOf(demo, subject, load);
   const refs = new Set([...forces.joints.flatMap(({ by, on }) => [by, on]), ...forces.outer.map(({ ref }) => ref)]);
-  expect(refs.size).toBeGreaterThan(10);
+  expect(refs.size).toBeGreaterThan(3);
   for (const ref of refs) expectAtRest(onPiece(ref, forces), ref);
   expectAtRest(forces.outer, 'the whole rig');
 });

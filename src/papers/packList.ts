@@ -1,5 +1,5 @@
 import { wiring } from '../assembly/lines/wiring.ts';
-import { glassesOf } from '../check/subjects.ts';
+import { buildsOf, glassesOf } from '../check/subjects.ts';
 import { type FlightLot, type FlightPlan, flightPlan, lotWords } from '../check/quantities/flightPlan.ts';
 import { type PartInUse, partsInUse } from '../check/quantities/partsInUse.ts';
 import type { Ledger } from '../shoot/ledger/Ledger.ts';
@@ -39,6 +39,7 @@ export const packList = paper({
     const sheet = sheetFor(making, 'Pack list', 'everything that goes in the van');
     gaps(sheet, gapsOf(making.ledger, rows));
     kitTable(sheet, rows, making);
+    sandbags(sheet, making);
     packsTable(sheet, rows);
     flight(sheet, making);
     rentals(sheet, rows);
@@ -117,6 +118,13 @@ function kitTable(sheet: Sheet, rows: readonly PackRow[], { press }: Making): vo
   const total = known.reduce((sum, { eachG = 0, have }) => sum + eachG * have, 0);
   const open = rows.length - known.length;
   sheet.text(`Together ${printAmount({ value: total, unit: 'g' }, press.system)} without cases${open === 0 ? '' : `; the mass of ${open} ${open === 1 ? 'item is' : 'items is'} not entered`}.`, { face: 'strong' });
+}
+
+/** The most that stand on feet at once, in one setup. */
+function sandbags(sheet: Sheet, { ledger, press }: Making): void {
+  const bagsOf = (build: string): number => ledger.keys(`builds/${build}/pieces`).reduce((sum, piece) => sum + ((ledger.at(`builds/${build}/pieces/${piece}/ballastG`) as number | undefined) ?? 0), 0);
+  const most = Math.max(0, ...ledger.keys('setups').map((setup) => buildsOf(ledger, setup).reduce((sum, build) => sum + bagsOf(build), 0)));
+  if (most > 0) sheet.text(`Sandbags beside: ${printAmount({ value: most, unit: 'g' }, press.system)} at once.`, { face: 'strong' });
 }
 
 function packsTable(sheet: Sheet, rows: readonly PackRow[]): void {

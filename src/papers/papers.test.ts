@@ -59,6 +59,12 @@ describe('the papers of the demo', () => {
     expect(wordsOf(made.find(({ path }) => path === 'jetty-sticks/build-sheet.pdf') as PaperFile)).toContain('This build fails');
   });
 
+  test.skipIf(pdftotext.missing)('the bags on the feet are carried there, and put on while it is built', () => {
+    // Legs 6 kg and the puller’s stand 14 kg, of one setup.
+    expect(wordsOf(made.find(({ path }) => path === 'pack-list.pdf') as PaperFile)).toMatch(/Sandbags beside: 20\s?kg at once/);
+    expect(wordsOf(made.find(({ path }) => path === 'jetty-sticks/build-sheet.pdf') as PaperFile)).toMatch(/Sandbags of 6\s?kg on the feet of Tall legs/);
+  });
+
   test.skipIf(xmllint.missing)('every SVG is well-formed XML', () => {
     for (const file of made.filter(({ path }) => path.endsWith('.svg'))) expect(xmllint.run(['--noout', onDisk(file, 'check.svg')]), file.path).toBe('');
   }, 60_000);

@@ -35,10 +35,16 @@ export function buildSteps(making: MakingOfSetup, glass: string): BuildStep[] {
       const joints = some.flatMap(({ joints: these }) => these.map(({ joint }) => joint));
       return {
         build, fresh: some.flatMap(({ ref }) => pieces.get(ref) ?? []),
-        fixings: joints.map((joint) => fixingOf(making, glass, joint)), after: [...new Set(joints.flatMap((joint) => afterOf(joint)))],
+        fixings: joints.map((joint) => fixingOf(making, glass, joint)), after: [...new Set([...joints.flatMap((joint) => afterOf(joint)), ...some.flatMap(({ ref }) => bagsOn(making, pieces.get(ref)))])],
       };
     });
   });
+}
+
+/** Sandbags that the shoot puts on the feet of legs or a stand. */
+function bagsOn({ ledger, press }: MakingOfSetup, piece: SetupPiece | undefined): string[] {
+  const ballastG = piece === undefined ? undefined : (ledger.at(`${piece.path}/ballastG`) as number | undefined);
+  return ballastG === undefined || ballastG === 0 ? [] : [`Sandbags of ${printAmount({ value: ballastG, unit: 'g' }, press.system)} on the feet of ${piece?.name ?? ''}, evenly, before anything heavy goes up.`];
 }
 
 function fixingOf({ ledger, setup, press }: MakingOfSetup, glass: string, joint: RigJoint): Fixing {

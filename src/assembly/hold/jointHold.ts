@@ -34,7 +34,7 @@ function heldBy(model: ModelJoint, placement: Placement): JointHold {
   const at = compose(compose(placement.places.get(joint.a.ref) ?? IDENTITY, model.frameA), jointTransform(joint.a.point.kind, settingsWith(model, placement.values)));
   const [, y, z] = [[at.r[0], at.r[3], at.r[6]], [at.r[1], at.r[4], at.r[7]], [at.r[2], at.r[5], at.r[8]]] as unknown as readonly [Vector, Vector, Vector];
   // A collar is entered with its way out across the barrel: the barrel runs along `up`.
-  return { joint, type, at, axis: joint.a.point.kind === 'collar' ? y : z, stiffness: stiffnessOf(joint, type, onlyPushes(joint.a.point, joint.b.point)) };
+  return { joint, type, at, axis: joint.a.point.kind === 'collar' ? y : z, stiffness: stiffnessOf(joint, type) };
 }
 
 /** What holds the two, read from the kinds of their points, their pins and screws. */
@@ -59,10 +59,13 @@ function nameOf(a: JointEnd, b: JointEnd): string {
 }
 
 function screwName(a: JointEnd, b: JointEnd): string {
-  const byShape = !SCREWED.has(a.point.kind) || (a.point.pins === true && b.point.pins === true);
-  if (byShape) return 'screw with pins';
-  return Math.max(a.point.screws ?? 1, b.point.screws ?? 1) > 1 ? 'two screws' : 'one screw';
+  if (!SCREWED.has(a.point.kind)) return 'screw with pins';
+  if (screwsOf({ a, b }) > 1) return 'two screws';
+  return a.point.pins === true && b.point.pins === true ? 'screw with pins' : 'one screw';
 }
+
+/** How many screws hold two points together: commonly one end alone says so. */
+export const screwsOf = ({ a, b }: Pick<RigJoint, 'a' | 'b'>): number => Math.max(a.point.screws ?? 1, b.point.screws ?? 1);
 
 /** A block that can be turned to set its axis sits in a clamp; a thread or a keyed seat is as good as one piece. */
 function frontName(a: JointEnd, b: JointEnd): string {
@@ -71,16 +74,30 @@ function frontName(a: JointEnd, b: JointEnd): string {
   return heldBy === 'friction' || heldBy === 'clamp' ? 'collar' : 'press fit or screws all round';
 }
 
-/** Entered stiffness of either point comes first; two give way one after the other, and so does the elbow of an arm. */
-function stiffnessOf({ a, b }: RigJoint, type: JointType, pushes: boolean): Record<Way, number> {
-  const usual = pushes ? upright(type.stiffness) : type.name === 'collar' && !SEATS.has(a.point.kind) ? alongUp(type.stiffness) : type.stiffness;
-  const elbow = [a, b].some(({ piece, point }) => piece.part.kind === 'arm' && point.kind !== 'arm' && (point.sex === 'male' || SCREWED.has(point.kind))) ? jointType('friction arm')?.stiffness : undefined;
+/**
+ * Entered stiffness of either point comes first; two give way one after the other, and so does the elbow of an arm. `as`: were the joint of that type
+ * instead; what is entered then grows as the usual figures do.
+ */
+export function stiffnessOf(joint: RigJoint, type: JointType, as: JointType = type): Record<Way, number> {
+  const { a, b } = joint;
+  const usual = framed(joint, as);
+  const elbow = armOf(joint) === undefined ? undefined : jointType('friction arm')?.stiffness;
   const entered = [a, b].map(({ piece, pointId }) => enteredStiffness(piece.part, pointId));
   return Object.fromEntries(STIFFNESS_KEYS.map((way) => {
     const own = entered.flatMap((one) => one[way] ?? []);
-    if (own.length > 0) return [way, inSeries(own)];
+    if (own.length > 0) return [way, inSeries(own) * Math.max(1, as.stiffness[way] / type.stiffness[way] || 1)];
     return [way, elbow === undefined ? usual[way] : inSeries([usual[way], elbow[way]])];
   })) as Record<Way, number>;
+}
+
+/** The arm at whose foot or head a joint is: its elbow gives there as well. */
+export const armOf = ({ a, b }: Pick<RigJoint, 'a' | 'b'>): JointEnd | undefined =>
+  [a, b].find(({ piece, point }) => piece.part.kind === 'arm' && point.kind !== 'arm' && (point.sex === 'male' || SCREWED.has(point.kind)));
+
+/** A type's usual stiffness in the frame of a joint. */
+function framed({ a, b }: RigJoint, { name, stiffness }: JointType): Readonly<Record<Way, number>> {
+  if (onlyPushes(a.point, b.point)) return upright(stiffness);
+  return name === 'collar' && !SEATS.has(a.point.kind) ? alongUp(stiffness) : stiffness;
 }
 
 /** What is entered for a point: nearly always nothing, so that it is looked for once for all setups. */

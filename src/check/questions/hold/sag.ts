@@ -7,11 +7,13 @@ import type { Asking } from '../../Asking.ts';
 import { judgeRatio } from '../../judge.ts';
 import { forceNotes } from '../../quantities/forceNotes.ts';
 import { heldByNothing } from '../../quantities/heldByNothing.ts';
-import { type Hanging, sagOf } from '../../quantities/sagOf.ts';
+import { type Hanging, type Sag, sagOf } from '../../quantities/sagOf.ts';
 import { question } from '../../question.ts';
 import { type SetupGlass, eachGlass } from '../../subjects.ts';
 
 const SHOWN = 3;
+/** Share of a sag below which what adds to it is not named. */
+const LITTLE = 0.02;
 const TRIED = 2;
 
 export const sag = question<SetupGlass>({
@@ -28,26 +30,23 @@ export const sag = question<SetupGlass>({
     if (rig !== undefined && rig.network.freeMotions.length > 0) return heldByNothing(asking.ledger, subject, rig);
     const found = sagOf(asking, subject);
     if (found === undefined) return null;
-    const [mm, deg] = [asking.assume(hold.sagMm), asking.assume(hold.sagDeg)];
-    const turns = found.turned.amount / deg.value > found.shifted.amount / mm.value;
-    const worst = turns ? found.turned : found.shifted;
-    const [unit, limit] = turns ? ['deg' as const, deg] : ['mm' as const, mm];
+    const { worst, turns, unit, limit } = worstOf(asking, found);
     const { name } = worst.piece;
     return judgeRatio({
       needs: { amount: { value: worst.amount, unit }, from: `${turns ? 'turn' : 'shift'} of ${name} against the camera body (stiffness estimated, a third to three times)`, word: turns ? 'turns' : 'shifts' },
       has: { amount: { value: limit.value, unit }, from: 'seen from there on (assumed, half to twice)', word: 'allowed' },
       says: {
-        holds: `Nothing sags to speak of; ${name} gives most.`,
-        tight: `${name} hangs nearly as far out of its place as is seen.`,
-        fails: `${name} ${turns ? 'nods' : 'hangs out of its place'} under the weight of the rig.`,
+        holds: `Nothing sags to speak of; ${name} ${turns ? 'turns' : 'shifts'} most.`,
+        tight: `${name} hangs nearly as far out of line with the camera as is seen.`,
+        fails: `${name} ${turns ? 'turns' : 'hangs'} out of line with the camera under the weight: ${weakest(worst)} most.`,
       },
       steps: [
-        ...worst.from.slice(0, SHOWN).filter(({ amount }) => amount > 0).map(({ hold: { joint, type }, amount }): Step => ({ says: `comes from ${joint.b.piece.name} on ${joint.a.piece.name}, ${type.name}`, amount: { value: amount, unit } })),
-        ...(Math.abs(worst.bending) > 0.05 * worst.amount ? [{ says: 'bending of rods', amount: { value: worst.bending, unit } }] : []),
+        ...worst.from.slice(0, SHOWN).filter(({ amount }) => amount > LITTLE * worst.amount).map(({ hold: { joint, type }, amount }): Step => ({ says: `comes from ${joint.b.piece.name} on ${joint.a.piece.name}, ${type.name}`, amount: { value: amount, unit } })),
+        ...(Math.abs(worst.bending) > LITTLE * worst.amount ? [{ says: 'bending of rods', amount: { value: worst.bending, unit } }] : []),
         other(found.shifted, found.turned, turns),
         ...(found.blockDeg === undefined ? [] : [{ says: 'the block hangs out of line with the sensor by', amount: { value: found.blockDeg, unit: 'deg' as const } }]),
       ],
-      mends: worst.amount > 0.9 * limit.value ? mends(asking, subject, worst, { limit: limit.value, turns }) : [],
+      mends: worst.amount > 0.9 * limit.value ? mends(asking, subject, found) : [],
       notes: forceNotes(asking.ledger, subject),
     });
   },
@@ -56,18 +55,36 @@ export const sag = question<SetupGlass>({
 const other = (shifted: Hanging, turned: Hanging, turns: boolean): Step =>
   turns ? { says: `furthest out of its place: ${shifted.piece.name}`, amount: { value: shifted.amount, unit: 'mm' } } : { says: `turned most: ${turned.piece.name}`, amount: { value: turned.amount, unit: 'deg' } };
 
+/** The piece furthest beyond what is allowed of it, by shift or by turn. */
+function worstOf(asking: Asking, { shifted, turned }: Sag) {
+  const [mm, deg] = [asking.assume(hold.sagMm), asking.assume(hold.sagDeg)];
+  const turns = turned.amount / deg.value > shifted.amount / mm.value;
+  return turns ? { worst: turned, turns, unit: 'deg' as const, limit: deg } : { worst: shifted, turns, unit: 'mm' as const, limit: mm };
+}
+
+/** The piece that is off is seldom the one that gives. */
+function weakest({ piece, from, bending }: Hanging): string {
+  const [most] = from;
+  if (most === undefined || bending > most.amount) return 'rods bend';
+  const { a, b } = most.hold.joint;
+  return a.piece === piece || b.piece === piece ? `its joint to ${(a.piece === piece ? b : a).piece.name} gives` : `${b.piece.name} on ${a.piece.name} gives`;
+}
+
 /** A second contact at the joint that it comes from most; at the next, where that does not do. */
-function mends(asking: Asking, subject: SetupGlass, worst: Hanging, { limit, turns }: { limit: number; turns: boolean }): Mend[] {
+function mends(asking: Asking, subject: SetupGlass, found: Sag): Mend[] {
+  const { worst, limit } = worstOf(asking, found);
+  const now = worst.amount / limit.value;
   const rig = heldFast(asking.ledger, subject.setup, subject.glass);
-  const found: Mend[] = [];
+  const all: Mend[] = [];
   for (const { hold: held } of worst.from.slice(0, TRIED)) {
     const contact = rig === undefined ? undefined : secondContact(held, rig);
-    const then = contact === undefined ? undefined : sagOf(asking, subject, contact.variation);
-    if (contact === undefined || then === undefined) continue;
-    const most = turns ? then.turned : then.shifted;
-    const says = most.amount === 0 ? 'nothing gives any more' : `${most.piece.name} then gives most, by ${printAmount({ value: most.amount, unit: turns ? 'deg' : 'mm' })}`;
-    if (most.amount < 0.95 * worst.amount) found.push({ says: `Put ${contact.says}`, use: most.amount / limit, costs: says });
-    if (most.amount <= limit) break;
+    const after = contact === undefined ? undefined : sagOf(asking, subject, contact.variation);
+    if (contact === undefined || after === undefined) continue;
+    const then = worstOf(asking, after);
+    const use = then.worst.amount / then.limit.value;
+    const costs = use === 0 ? 'nothing gives any more' : `${then.worst.piece.name} then ${then.turns ? 'turns' : 'shifts'} most, by ${printAmount({ value: then.worst.amount, unit: then.unit })}`;
+    if (use < 0.95 * now) all.push({ says: `Put ${contact.says}`, use, costs });
+    if (use <= 1) break;
   }
-  return found;
+  return all;
 }

@@ -1,3 +1,4 @@
+import { screwsOf } from '../../assembly/hold/jointHold.ts';
 import type { RigJoint } from '../../assembly/placing/rigJoints.ts';
 import { hold } from '../../standards/assumptions/hold.ts';
 import { mechanics } from '../../standards/assumptions/mechanics.ts';
@@ -32,8 +33,9 @@ export function jointScrew(asking: Asking, { a, b, torqueNm }: Pick<RigJoint, 'a
   const contact = a.point.contactMm ?? b.point.contactMm;
   const outerMm = contact?.[1] ?? asking.assume(mechanics.contactOuterMm).value;
   const innerMm = Math.min(contact?.[0] ?? asking.assume(mechanics.contactInnerMm).value, 0.95 * outerMm);
-  const says = `${printNumber(torque.value)} N·m on a ${size.name} ${byKnob ? 'by its knob ' : ''}(${torqueNm === undefined ? 'assumed' : 'entered'})`;
-  return { thread: size, torque, mostNm: byKnob ? asking.assume(mechanics.clampScrewNm).high : usual.high, byKnob, screws: Math.max(a.point.screws ?? 1, b.point.screws ?? 1), innerMm, outerMm, says };
+  const screws = screwsOf({ a, b });
+  const says = `${printNumber(torque.value)} N·m on ${screws > 1 ? `each of ${screws} screws` : 'a'} ${size.name} ${byKnob ? 'by its knob ' : ''}(${torqueNm === undefined ? 'assumed' : 'entered'})`;
+  return { thread: size, torque, mostNm: byKnob ? asking.assume(mechanics.clampScrewNm).high : usual.high, byKnob, screws, innerMm, outerMm, says };
 }
 
 /** What a screw of this size is tightened with, by key or by its knob. */

@@ -1,4 +1,4 @@
-import type { JointHold } from '../../assembly/hold/jointHold.ts';
+import { type JointHold, screwsOf } from '../../assembly/hold/jointHold.ts';
 import { rodClamp } from '../../calc/mechanics/rodClamp.ts';
 import { screwJoint } from '../../calc/mechanics/screwJoint.ts';
 import type { JointEnd } from '../../assembly/placing/rigJoints.ts';
@@ -54,7 +54,7 @@ function bySize(asking: Asking, joint: JointHold['joint']): JointSlip {
 
 function byClamp(asking: Asking, { torqueNm, a, b }: JointHold['joint'], { diameter, torque, roundMm }: { diameter: Figure; torque: Figure; roundMm: number }): JointSlip {
   const [nut, friction] = [asking.assume(mechanics.nutFactor), asking.assume(mechanics.rodFriction)];
-  const screws = Math.max(a.point.screws ?? 1, b.point.screws ?? 1);
+  const screws = screwsOf({ a, b });
   const own: Bounded = torqueNm === undefined ? torque : { value: torqueNm, low: torqueNm * 0.8, high: torqueNm * 1.2 };
   const slip = (tightened: number, nutFactor: number, mu: number, thickMm: number) =>
     rodClamp({ torqueNm: tightened, screwDiameterMm: thickMm, nutFactor, screws, leverRatio: 1, friction: mu, rodDiameterMm: roundMm, contact: 'two lines' }).slipNm;

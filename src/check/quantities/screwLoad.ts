@@ -24,8 +24,13 @@ export interface ScrewLoad {
   readonly bearsN: number;
   readonly weaker: 'core' | 'socket';
   readonly stressMPa: number;
-  /** The same opening with another torque on the screw. */
-  readonly openingAt: (torqueNm: number) => number;
+  /** The larger of both uses were it tightened otherwise, or by more screws. */
+  readonly useWith: (tightened: Tightened) => number;
+}
+
+export interface Tightened {
+  readonly torqueNm: number;
+  readonly screws: number;
 }
 
 /** The thread of a socket shears on about this share of the cylinder of its diameter. FED-STD-H28, from memory: 0.85 at nominal size, less with tolerances. */
@@ -56,20 +61,22 @@ function worstWay(asking: Asking, held: JointHold, wrenches: readonly Wrench[], 
   const screw = jointScrew(asking, held.joint);
   const nut = asking.assume(mechanics.nutFactor);
   const { diameterMm, pitchMm, series } = screw.thread;
-  const forceOf = (torqueNm: number, nutFactor: number) => (screw.screws * torqueNm) / (nutFactor * diameterMm * 1e-3);
-  const preloadN = forceOf(screw.torque.value, nut.value);
+  const preloadOf = ({ torqueNm, screws }: Tightened) => (screws * torqueNm) / (nut.value * diameterMm * 1e-3);
   // Faces on a ring open at the rim where the force leaves its core, (ro² + ri²)/4ro.
   const coreM = ((screw.outerMm ** 2 + screw.innerMm ** 2) / (4 * screw.outerMm)) * 1e-3;
   const asked = ({ forceN: [, , z], momentNm: [x, y] }: Wrench) => ({ pullN: jolts * Math.max(0, -z), nodNm: jolts * Math.hypot(x, y) });
   const opens = ({ pullN, nodNm }: ReturnType<typeof asked>) => pullN + nodNm / coreM;
   const worst = wrenches.map(asked).reduce((most, one) => (opens(one) > opens(most) ? one : most));
-  const screwN = (preloadN + worst.pullN + worst.nodNm / (screw.outerMm * 1e-3)) / screw.screws;
+  const screwOf = (tightened: Tightened) => (preloadOf(tightened) + worst.pullN + worst.nodNm / (screw.outerMm * 1e-3)) / tightened.screws;
+  const now = { torqueNm: screw.torque.value, screws: screw.screws };
+  const [preloadN, screwN] = [preloadOf(now), screwOf(now)];
   const { areaMm2, stressMPa } = threadStress({ series, diameterMm, pitchMm, forceN: screwN });
   const coreN = areaMm2 * asking.assume(hold.screwStressMPa).value;
   const socketN = THREAD_SHARE * Math.PI * diameterMm * engagedMm(screw) * asking.assume(hold.socketShearMPa).value;
+  const bearsN = Math.min(coreN, socketN);
   return {
-    hold: held, screw, preloadN, ...worst, opening: opens(worst) / preloadN, screwN, bearsN: Math.min(coreN, socketN), weaker: coreN < socketN ? 'core' : 'socket', stressMPa,
-    openingAt: (torqueNm) => opens(worst) / forceOf(torqueNm, nut.value),
+    hold: held, screw, preloadN, ...worst, opening: opens(worst) / preloadN, screwN, bearsN, weaker: coreN < socketN ? 'core' : 'socket', stressMPa,
+    useWith: (tightened) => Math.max(opens(worst) / preloadOf(tightened), screwOf(tightened) / bearsN),
   };
 }
 

@@ -40,6 +40,22 @@ test('twice as far it is nearer to its limit; tightened as it says, it holds', (
   expect(after.use).toBeCloseTo(mend?.use ?? Number.NaN, 6);
 });
 
+test('each cure is what the changed file gives: tightened less, or with a second screw', () => {
+  const weak = { 'hold.screwStressMPa': 140 };
+  const file = (change: (draft: Draft) => void = () => undefined) => withWeight(650, (draft) => {
+    Object.assign(draft.assumptions, weak);
+    change(draft);
+  });
+  const twice = askOne(screw, file(), 'weight').mends?.find(({ says }) => says.startsWith('Another screw'));
+  const after = askOne(screw, file((draft) => (draft.kit.parts.weight.points.foot.screws = 2)), 'weight');
+  expect(after.use).toBeCloseTo(twice?.use ?? Number.NaN, 9);
+  expect(after.says).toContain('The 2 screws between');
+  const tight = file((draft) => Object.assign(draft.kit.parts.weight, { centreMm: [100, 0, 0] }) && (draft.builds.camera.joints.weight.torqueNm = 4.5));
+  const less = askOne(screw, tight, 'weight').mends?.[0];
+  const eased = applyEdit(tight, less?.edit ?? { says: '', patches: [] });
+  expect(eased.ok && askOne(screw, eased.value.shoot, 'weight').use).toBeCloseTo(less?.use ?? Number.NaN, 9);
+});
+
 test('over-tightened, the core gives: 210 MPa on 20.5 mm² are 4310 N', () => {
   // ASME B1.1: 20.5 mm² for 1/4-20 (handbook); 6 N·m at nut factor 0.2 draw 4724 N.
   const answer = askOne(screw, withWeight(1, (draft) => (draft.builds.camera.joints.weight.torqueNm = 6)), 'weight');

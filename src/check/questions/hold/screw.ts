@@ -2,7 +2,7 @@ import type { Ledger } from '../../../shoot/ledger/Ledger.ts';
 import { printAmount, printNumber } from '../../../units/print.ts';
 import type { Mend, Side } from '../../answer.ts';
 import { Asking } from '../../Asking.ts';
-import { judgeRatio } from '../../judge.ts';
+import { type Sayings, judgeRatio } from '../../judge.ts';
 import { buildsInUse, isCamera, usesOf } from '../../quantities/buildsInUse.ts';
 import { cautionsFor } from '../../quantities/estimateNote.ts';
 import { type ScrewLoad, screwLoads } from '../../quantities/screwLoad.ts';
@@ -27,19 +27,13 @@ export const screw = question<Screwed>({
   ask: (asking, { build, joint: path }) => {
     const load = worstUse(asking, build, path);
     if (load === undefined) return null;
-    const { joint } = load.hold;
     const opens = byOpening(load);
-    const between = `${joint.b.piece.name} and ${joint.a.piece.name}`;
     return judgeRatio({
       ...(opens ? openingSides(load) : strengthSides(load)),
-      says: {
-        holds: `The screw between ${between} holds.`,
-        tight: `The screw between ${between} only just holds what hangs on it.`,
-        fails: opens ? `A jolt opens the faces between ${between}: the screw works loose.` : `The screw between ${between} is turned harder than its ${load.weaker} bears.`,
-      },
+      says: sayings(load, opens),
       steps: [
         { says: `${load.screw.says} presses the faces together with`, amount: { value: load.preloadN, unit: 'N' } },
-        { says: `at most in one screw, ${printAmount({ value: load.stressMPa, unit: 'MPa' })}; its ${load.weaker} bears ${printAmount({ value: load.bearsN, unit: 'N' })}`, amount: { value: load.screwN, unit: 'N' } },
+        { says: `at most in one screw, ${printAmount({ value: load.stressMPa, unit: 'MPa' })}; ${WEAKER[load.weaker]} bears ${printAmount({ value: load.bearsN, unit: 'N' })}`, amount: { value: load.screwN, unit: 'N' } },
       ],
       mends: useOf(load) > 0.9 ? mends(load, opens) : [],
       notes: cautionsFor(asking.ledger.at(`builds/${build}/purpose`)),
@@ -69,6 +63,18 @@ const strengthUse = ({ screwN, bearsN }: ScrewLoad): number => screwN / bearsN;
 const byOpening = (load: ScrewLoad): boolean => load.opening >= strengthUse(load);
 const useOf = (load: ScrewLoad): number => Math.max(load.opening, strengthUse(load));
 
+const WEAKER = { core: 'its core', socket: 'the thread of the socket' } as const;
+
+function sayings({ hold: { joint }, screw: { screws }, weaker }: ScrewLoad, opens: boolean): Sayings {
+  const between = `${joint.b.piece.name} and ${joint.a.piece.name}`;
+  const which = screws > 1 ? 'Each screw' : 'The screw';
+  return {
+    holds: screws > 1 ? `The ${screws} screws between ${between} hold.` : `The screw between ${between} holds.`,
+    tight: opens ? `A jolt all but opens the faces between ${between}.` : `${which} between ${between} is tightened nearly as hard as ${WEAKER[weaker]} bears.`,
+    fails: opens ? `A jolt opens the faces between ${between}: ${screws > 1 ? 'the screws work' : 'the screw works'} loose.` : `${which} between ${between} is tightened harder than ${WEAKER[weaker]} bears.`,
+  };
+}
+
 /** The nod that opens the faces, less what the pull has taken of it already. */
 function openingSides({ nodNm, pullN, opening, screw }: ScrewLoad): { needs: Side; has: Side } {
   const whole = nodNm === 0 ? { value: pullN, unit: 'N' as const } : { value: nodNm, unit: 'N·m' as const };
@@ -79,23 +85,22 @@ function openingSides({ nodNm, pullN, opening, screw }: ScrewLoad): { needs: Sid
 }
 
 const strengthSides = ({ screwN, bearsN, weaker }: ScrewLoad): { needs: Side; has: Side } => ({
-  needs: { amount: { value: screwN, unit: 'N' }, from: 'in the screw: its tightening, and what hangs on it in the worst attitude' },
-  has: { amount: { value: bearsN, unit: 'N' }, from: weaker === 'core' ? 'borne by its core (assumed)' : 'borne by the thread of the socket (assumed)' },
+  needs: { amount: { value: screwN, unit: 'N' }, from: 'in one screw: its tightening, and all that hangs on it in the worst attitude' },
+  has: { amount: { value: bearsN, unit: 'N' }, from: `borne by ${WEAKER[weaker]} (assumed)` },
 });
 
 function mends(load: ScrewLoad, opens: boolean): Mend[] {
-  const { hold: { joint }, screw: { torque, mostNm, screws, byKnob }, opening, openingAt } = load;
-  const tightened = (torqueNm: number, use: number, costs: string): Mend => {
-    const says = `Turn the screw between ${joint.b.piece.name} and ${joint.a.piece.name} with ${printAmount({ value: torqueNm, unit: 'N·m' })}`;
-    return { says, edit: { says, patches: [{ op: 'add', path: `${joint.path}/torqueNm`, value: torqueNm }] }, use, costs };
-  };
+  const { screw: { torque, mostNm, screws, byKnob }, opening, useWith } = load;
   if (!opens) {
     const less = Math.floor(10 * torque.value * ((0.85 * load.bearsN) / load.screwN)) / 10;
-    const use = Math.max(openingAt(less), (strengthUse(load) * less) / torque.value);
-    return less > 0 && use <= 1 ? [tightened(less, use, 'it holds less against turning')] : [];
+    return less > 0 && useWith({ torqueNm: less, screws }) <= 1 ? [tightened(load, less, 'it holds less against turning')] : [];
   }
   const wanted = Math.ceil((10 * torque.value * opening) / 0.9) / 10;
-  const strength = (strengthUse(load) * wanted) / torque.value;
-  const harder = wanted <= mostNm && strength <= 1 ? [tightened(wanted, Math.max(openingAt(wanted), strength), byKnob ? 'as much as fingers give' : 'with a key that shows the torque')] : [];
-  return [...harder, { says: `Another screw beside it: ${screws + 1} share the load`, use: (opening * screws) / (screws + 1), costs: 'both points need the holes' }];
+  const harder = wanted <= mostNm && useWith({ torqueNm: wanted, screws }) <= 1 ? [tightened(load, wanted, byKnob ? 'as much as fingers give' : 'with a key that shows the torque')] : [];
+  return [...harder, { says: `Another screw beside it: ${screws + 1} share the load`, use: useWith({ torqueNm: torque.value, screws: screws + 1 }), costs: 'both points need the holes' }];
+}
+
+function tightened({ hold: { joint }, screw: { torque, screws }, useWith }: ScrewLoad, torqueNm: number, costs: string): Mend {
+  const says = `Tighten the ${screws > 1 ? 'screws' : 'screw'} between ${joint.b.piece.name} and ${joint.a.piece.name} ${torqueNm < torque.value ? 'only ' : ''}to ${printAmount({ value: torqueNm, unit: 'N·m' })}`;
+  return { says, edit: { says, patches: [{ op: 'add', path: `${joint.path}/torqueNm`, value: torqueNm }] }, use: useWith({ torqueNm, screws }), costs };
 }

@@ -132,13 +132,15 @@ function spanningTree(roots: readonly string[], fixings: readonly ModelJoint[]):
     if (!sameBuild(one.joint)) continue;
     for (const { ref } of [one.joint.a, one.joint.b]) around.set(ref, [...(around.get(ref) ?? []), one]);
   }
-  const open = new Map<ModelJoint, readonly [rank: number, depth: number]>();
+  const open = new Map<ModelJoint, Open>();
   const reach = (ref: string): void => {
-    for (const one of around.get(ref) ?? []) if (!used.has(one) && !open.has(one)) open.set(one, [rankOf(one), depth.get(ref) ?? 0]);
+    for (const one of around.get(ref) ?? []) if (!used.has(one) && !open.has(one)) open.set(one, { one, rank: rankOf(one), depth: depth.get(ref) ?? 0 });
   };
   roots.forEach(reach);
   while (open.size > 0) {
-    const [next] = [...open].reduce((best, one) => (before(one, best) ? one : best));
+    let first: Open | undefined;
+    for (const each of open.values()) if (first === undefined || isBefore(each, first)) first = each;
+    const next = (first as Open).one;
     open.delete(next);
     const { a, b } = next.joint;
     const flipped = !depth.has(a.ref);
@@ -152,9 +154,14 @@ function spanningTree(roots: readonly string[], fixings: readonly ModelJoint[]):
   return { tree, used };
 }
 
-type Open = readonly [ModelJoint, readonly [rank: number, depth: number]];
-const before = ([one, [rank, depth]]: Open, [best, [bestRank, bestDepth]]: Open): boolean =>
-  rank !== bestRank ? rank < bestRank : depth !== bestDepth ? depth < bestDepth : one.joint.path < best.joint.path;
+/** A joint that could be the next, by how well it holds and how far it is from a root. */
+interface Open {
+  readonly one: ModelJoint;
+  readonly rank: number;
+  readonly depth: number;
+}
+
+const isBefore = (a: Open, b: Open): boolean => (a.rank !== b.rank ? a.rank < b.rank : a.depth !== b.depth ? a.depth < b.depth : a.one.joint.path < b.one.joint.path);
 const rankOf = ({ joint: { a, b } }: ModelJoint): number => Math.max(holdRank(a.point.kind), holdRank(b.point.kind));
 
 /** Without a range of its own, a setting that is to be found is looked for this far either way. */
@@ -238,8 +245,9 @@ export const onlyPushes = ({ joint: { a, b } }: Pick<ModelJoint, 'joint'>): bool
 
 /** What is not placed, and why; pieces that hang together lie in one heap. */
 function trayOf(refs: readonly string[], placed: ReadonlySet<string>, ledger: Ledger, setup: string, glass: string): Unplaced[] {
-  const { joints } = rigJoints(ledger, setup, glass);
   const left = refs.filter((ref) => !placed.has(ref)).toSorted();
+  if (left.length === 0) return [];
+  const { joints } = rigJoints(ledger, setup, glass);
   const heaps = new Map(left.map((ref, at) => [ref, at]));
   for (let changed = true; changed; ) {
     changed = false;

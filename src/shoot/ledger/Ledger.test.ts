@@ -46,6 +46,23 @@ test('reads that a branch no longer makes no longer count', () => {
   expect(ledger.readsOf('value')).toEqual(['which', 'b']);
 });
 
+test('a cell that is used no longer passes nothing on, however often its users have run', () => {
+  const ledger = ledgerOf({ which: 'a', a: 1, b: 2, own: 0 });
+  const inner = (key: string) => ledger.cell(key, () => ledger.at(key) as number);
+  const outer = (at: number) => ledger.cell(`outer ${at}`, () => inner(ledger.at('which') as string) + (ledger.at('own') as number));
+  const all = Array.from({ length: 100 }, (_, at) => at);
+  for (let own = 1; own <= 5; own += 1) {
+    all.forEach(outer);
+    ledger.update({ which: 'a', a: 1, b: 2, own } as unknown as Shoot);
+  }
+  expect(all.map(outer)).toEqual(all.map(() => 6));
+  expect(ledger.update({ which: 'a', a: 3, b: 2, own: 5 } as unknown as Shoot)).toHaveLength(101);
+  all.forEach(outer);
+  ledger.update({ which: 'b', a: 3, b: 2, own: 5 } as unknown as Shoot);
+  expect(all.map(outer)).toEqual(all.map(() => 7));
+  expect(ledger.update({ which: 'b', a: 4, b: 2, own: 5 } as unknown as Shoot)).toEqual(['a']);
+});
+
 test('what a cell throws is kept like a value, and tried again after a change', () => {
   const ledger = ledgerOf({ a: 0 });
   const risky = () => ledger.cell('risky', () => {

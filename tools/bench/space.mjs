@@ -5,11 +5,13 @@ import { median, timed } from './timed.mjs';
 
 const PIECES = 60;
 const LENSES = 20;
+const CHAIN = 500;
 
 export async function bench() {
   const load = (path) => tsImport(`../../src/${path}`, import.meta.url);
-  const [{ Ledger }, { placeSetup }, { collisions }, { compose }, { worldSolids }] = await Promise.all([
+  const [{ Ledger }, { placeSetup }, { collisions }, { compose }, { worldSolids }, { Checker }, { questions }] = await Promise.all([
     load('shoot/ledger/Ledger.ts'), load('assembly/placing/placeSetup.ts'), load('assembly/space/collisions.ts'), load('assembly/placing/Transform.ts'), load('assembly/space/worldSolids.ts'),
+    load('check/Checker.ts'), load('check/questions/index.generated.ts'),
   ]);
   const own = bigShoot('perLens');
   const shared = bigShoot('shared');
@@ -30,6 +32,12 @@ export async function bench() {
   const chains = () => timed(() => {
     for (let piece = 0, at = step; piece < PIECES; piece += 1) for (let link = 0; link < 4; link += 1) at = compose(at, step);
   });
+  const asked = questions.filter(({ id }) => id.startsWith('space.'));
+  const chain = (links) => {
+    const shoot = chainShoot(links);
+    return () => timed(() => new Checker(shoot, asked).answers());
+  };
+  const [half, whole] = [chain(CHAIN / 2), chain(CHAIN)];
   for (const run of [place, together, collide, chains]) for (let i = 0; i < 8; i += 1) run();
   const floorMs = median(25, chains);
   const floorName = `${PIECES * 4} bare transforms`;
@@ -37,6 +45,7 @@ export async function bench() {
     { name: `space: ${PIECES} pieces placed, a lens`, ms: median(15, place), aimMs: 3, floorName, floorMs, limitRatio: 200 },
     { name: `space: a setting shared by ${LENSES} lenses, all placed`, ms: median(15, together), aimMs: 100, floorName, floorMs, limitRatio: 4000 },
     { name: `space: collisions of ${PIECES} pieces, a lens`, ms: median(15, collide), aimMs: 5, floorName, floorMs, limitRatio: 300 },
+    { name: `space: all its questions of a chain of ${CHAIN} pieces`, ms: median(7, whole), floorName: 'half the chain', floorMs: median(7, half) },
   ];
 }
 
@@ -65,5 +74,20 @@ export function bigShoot(scope) {
     shoot.glasses[`glass-${n}`] = glass;
     return `glass-${n}`;
   });
+  return shoot;
+}
+
+/** The tiny example with a chain of small plates screwed one on the other on top of its camera, each turned a little further. */
+function chainShoot(links) {
+  const shoot = JSON.parse(readFileSync(new URL('../../examples/tiny.shoot.json', import.meta.url), 'utf8'));
+  const build = Object.values(shoot.builds)[0];
+  const face = (at, way) => ({ kind: 'thread', class: '1/4-20', sex: way > 0 ? 'male' : 'female', at: [0, at, 0], out: [0, way, 0], up: [0, 0, 1] });
+  shoot.kit.parts.link = { name: 'Small plate', kind: 'plate', massG: 80, points: { under: face(-10, -1), over: face(10, 1) }, solids: [{ shape: 'box', sizeMm: [40, 20, 40] }] };
+  shoot.kit.parts[build.pieces[build.camera].of].points['over-all'] = face(60, 1);
+  build.joints ??= {};
+  for (let n = 0; n < links; n += 1) {
+    build.pieces[`link-${n}`] = { of: 'link' };
+    build.joints[`link-${n}`] = { a: n === 0 ? `${build.camera}/over-all` : `link-${n - 1}/over`, b: `link-${n}/under`, settings: { turnDeg: (n * 37) % 360 } };
+  }
   return shoot;
 }

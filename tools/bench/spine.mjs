@@ -22,19 +22,21 @@ export async function bench() {
   first.answers();
   const mass = Object.keys(shoot.kit.parts).find((id) => shoot.kit.parts[id].massG !== undefined);
   let turn = 0;
-  const edit = () => {
+  const edit = (changed) => () => {
     turn += 1;
-    const part = { ...shoot.kit.parts[mass], massG: 1000 + turn };
+    const part = { ...shoot.kit.parts[mass], ...changed(turn) };
     first.update({ ...shoot, kit: { ...shoot.kit, parts: { ...shoot.kit.parts, [mass]: part } } });
     first.answers();
   };
+  const [weigh, rename] = [edit((at) => ({ massG: 1000 + at })), edit((at) => ({ name: `Name ${at}` }))];
   return [
     { name: 'calc, one answer from cold', ms: cold(['dist/cli.js', 'calc', 'optics.tStop', example]), aimMs: 150, ...beside },
     { name: 'check on the demo from cold, immediate questions', ms: cold(['dist/cli.js', 'check', 'examples/demo.shoot.json']), aimMs: 300, ...beside },
     { name: 'read and check the demo file', ms: median(15, () => timed(() => readShoot(text))), floorName: 'JSON.parse', floorMs: parse },
     { name: 'write the demo file', ms: median(15, () => timed(() => writeShoot(shoot))), floorName: 'JSON.parse', floorMs: parse },
     { name: 'all immediate answers on the demo, warm code', ms: median(7, () => timed(() => new Checker(shoot, questions).answers())), floorName: 'JSON.parse', floorMs: parse },
-    { name: 'answers after one edit of a mass', ms: median(15, () => timed(edit)), floorName: 'JSON.parse', floorMs: parse },
+    { name: 'answers after one edit of a mass', ms: median(15, () => timed(weigh)), floorName: 'JSON.parse', floorMs: parse },
+    { name: 'answers after a new name of the same part', ms: median(15, () => timed(rename)), floorName: 'JSON.parse', floorMs: parse },
     ...trackedReads(),
   ];
 }

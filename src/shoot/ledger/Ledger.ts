@@ -1,4 +1,7 @@
 import type { Shoot } from '../schema/shoot.ts';
+import { type Entry, type Place, change, valueBelow } from './places.ts';
+
+export type { Place } from './places.ts';
 
 /**
  * The tracked read. Everything computed from a shoot is a *cell*: it runs a function that reads the shoot through `at` and
@@ -21,7 +24,7 @@ export class Ledger {
   #logged = 0;
 
   constructor(shoot: Shoot) {
-    this.#root = { path: '', key: '', value: shoot, below: [], lastRun: 0, lastChange: 0 };
+    this.#root = { path: '', key: '', value: shoot, below: undefined, lastRun: 0, lastChange: 0 };
   }
 
   get shoot(): Shoot {
@@ -89,7 +92,7 @@ export class Ledger {
       if (seen.has(cell)) return;
       seen.add(cell);
       for (const { path } of cell.reads) paths.add(path);
-      cell.uses.forEach(collect);
+      cell.uses?.forEach(collect);
     };
     const cell = this.#cells.get(key);
     if (cell !== undefined) collect(cell);
@@ -105,8 +108,8 @@ export class Ledger {
       cell.value = undefined;
       stale.push(cell.key);
       const { users } = cell;
-      cell.users = [];
-      for (const use of users) if (isInForce(use)) spoil(use.user);
+      cell.users = undefined;
+      for (const use of users ?? []) if (isInForce(use)) spoil(use.user);
     };
     this.#changes += 1;
     change(this.#root, next, this.#changes);
@@ -120,14 +123,14 @@ export class Ledger {
     const cut = path.lastIndexOf('/');
     const above = cut === -1 ? this.#root : (this.place(path.slice(0, cut)) as Entry);
     const key = path.slice(cut + 1);
-    const entry: Entry = { path, key, value: valueBelow(above.value, key), below: [], lastRun: 0, lastChange: 0 };
-    above.below.push(entry);
+    const entry: Entry = { path, key, value: valueBelow(above.value, key), below: undefined, lastRun: 0, lastChange: 0 };
+    (above.below ??= []).push(entry);
     this.#entries.set(path, entry);
     return entry;
   }
 
   #newCell(key: string): Cell {
-    const cell: Cell = { key, state: 'stale', value: undefined, reads: [], uses: [], users: [], ranAs: 0, lastRun: 0 };
+    const cell: Cell = { key, state: 'stale', value: undefined, reads: [], uses: undefined, users: undefined, ranAs: 0, lastRun: 0 };
     this.#cells.set(key, cell);
     return cell;
   }
@@ -137,7 +140,7 @@ export class Ledger {
     this.#runs += 1;
     this.#open = cell;
     this.#run = this.#runs;
-    cell.uses = [];
+    cell.uses = undefined;
     cell.ranAs = this.#run;
     cell.state = 'running';
     try {
@@ -155,31 +158,14 @@ export class Ledger {
   }
 }
 
-/** Where something stands, or would stand, in a shoot. */
-export interface Place {
-  readonly path: string;
-}
-
-interface Entry extends Place {
-  /** The last name of its path. */
-  readonly key: string;
-  value: unknown;
-  /** What stands below it, as far as somebody looked there. */
-  readonly below: Entry[];
-  /** The run that read this last: reading the same twice over is noted once. */
-  lastRun: number;
-  /** The update that changed this last. */
-  lastChange: number;
-}
-
 interface Cell {
   readonly key: string;
   state: 'stale' | 'running' | 'done' | 'threw';
   value: unknown;
   reads: readonly Entry[];
   /** The cells it used when it ran last. */
-  uses: Cell[];
-  users: Use[];
+  uses: Cell[] | undefined;
+  users: Use[] | undefined;
   /** The run that made its result. */
   ranAs: number;
   /** The run that used this last, as of an entry. */
@@ -195,25 +181,10 @@ interface Use {
 const isInForce = ({ user, run }: Use): boolean => user.ranAs === run;
 
 function noteUse(cell: Cell, user: Cell): void {
-  user.uses.push(cell);
-  // Users that ran again and again are swept out each time as many have gathered as a power of two.
-  const { length } = cell.users;
-  if (length >= 64 && (length & (length - 1)) === 0) cell.users = cell.users.filter(isInForce);
+  (user.uses ??= []).push(cell);
+  const users = cell.users ?? [];
+  // What users that ran again and again have left behind is swept out each time as many have gathered as a power of two.
+  const isFull = users.length >= 64 && (users.length & (users.length - 1)) === 0;
+  cell.users = isFull ? users.filter(isInForce) : users;
   cell.users.push({ user, run: user.ranAs });
-}
-
-/** Takes a new value at a place and, where it differs, all the way down. */
-function change(entry: Entry, value: unknown, at: number): void {
-  if (value === entry.value) return;
-  entry.value = value;
-  entry.lastChange = at;
-  for (const one of entry.below) change(one, valueBelow(value, one.key), at);
-}
-
-/** The value under a key; under `*` the keys there as one text, empty where nothing is; under `?` whether anything is there. */
-function valueBelow(value: unknown, key: string): unknown {
-  if (key === '?') return value !== undefined;
-  const holder = typeof value === 'object' && value !== null ? (value as Record<string, unknown>) : undefined;
-  if (key === '*') return holder === undefined ? '' : Object.keys(holder).join(' ');
-  return holder !== undefined && Object.hasOwn(holder, key) ? holder[key] : undefined;
 }

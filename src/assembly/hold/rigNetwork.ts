@@ -31,10 +31,12 @@ export interface RigNetwork {
   readonly left: readonly SetupPiece[];
 }
 
-/** What is varied where a cure is tried: further springs, or another ground. */
+/** What is varied where a cure is tried: further springs, joints that are taken apart, or another ground. */
 export interface Variation {
   readonly key: string;
   readonly springs?: readonly NetworkSpring[];
+  /** Paths of joints that hold nothing. */
+  readonly apart?: ReadonlySet<string>;
   /** Hold the anchor fast, whatever the build stands on. */
   readonly heldFast?: boolean;
 }
@@ -53,7 +55,7 @@ export function rigNetwork(ledger: Ledger, setup: string, glass: string, variati
     const own = all.filter(({ ref }) => placement.places.has(ref) && !stands.below.has(ref));
     if (own.length < 2) return undefined;
     const masses = pieceMasses(ledger, setup, glass, build);
-    const holds = jointsAmong(placement, new Set(own.map(({ ref }) => ref)));
+    const holds = jointsAmong(placement, new Set(own.map(({ ref }) => ref))).filter(({ joint }) => variation?.apart?.has(joint.path) !== true);
     const parts = bodiesOf(own, masses.weighed, holds, placement);
     const contacts = variation?.heldFast === true ? [] : stands.contacts;
     const floats = contacts.length === 0 && variation?.heldFast !== true;

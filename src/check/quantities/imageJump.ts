@@ -10,6 +10,7 @@ import { squeezeSkew } from '../../calc/optics/squeezeSkew.ts';
 import { hold } from '../../standards/assumptions/hold.ts';
 import type { Asking } from '../Asking.ts';
 import type { SetupGlass } from '../subjects.ts';
+import { type CarriedBy, drivenFromGlass } from './drivenFromGlass.ts';
 import { recording } from './recording.ts';
 import { ringTorque } from './ringTorque.ts';
 import { lensOf } from './squeezeOf.ts';
@@ -32,35 +33,25 @@ export interface ImageJump {
   readonly cornerPx: number;
 }
 
-/** What the driver's own push falls back on: as it is built, a rod that is fixed to the block (or lens) under the ring and rides with it, or a collar round the barrel of the ring. */
-export type CarriedBy = 'as built' | 'riding rod' | 'collar';
-
-/** `undefined` where nothing is placed that drives a ring. */
+/** `undefined` where nothing is placed whose gear meets that of a ring. */
 export function imageJump(asking: Asking, subject: SetupGlass, carriedBy: CarriedBy = 'as built'): ImageJump | undefined {
   return asking.ledger.cell(`image jump|${subject.setup}|${subject.glass}|${carriedBy}`, () => {
     const push = toothPushes(asking.ledger, subject.setup, subject.glass)[0];
     const path = opticalPath(asking.ledger, subject.setup, subject.glass);
-    const rig = rigNetwork(asking.ledger, subject.setup, subject.glass);
-    if (push === undefined || rig === undefined || path.body === undefined || rig.network.freeMotions.length > 0) return undefined;
+    const rig = push === undefined ? undefined : rigNetwork(asking.ledger, subject.setup, subject.glass, drivenFromGlass(asking.ledger, subject, push, carriedBy));
+    if (push?.mesh.meets !== true || rig === undefined || path.body === undefined || rig.network.freeMotions.length > 0) return undefined;
     const torque = ringTorque(asking, push.ring.piece, temperatureAt(asking, subject));
     const forceN = torque.value / push.ringRadiusM;
-    const motion = pushed(rig, push, forceN, carrierOf(path.stack, push, carriedBy));
+    const motion = pushed(rig, push, forceN);
     return { push, forceN, ...pixels(asking, subject, motion, { body: path.body, lens: lensOf(path, subject.glass), block: path.block }, rig) };
   });
 }
 
-/** The piece that the push falls back on. */
-export function carrierOf(stack: readonly SetupPiece[], { ring, driver }: Pick<ToothPush, 'ring' | 'driver'>, carriedBy: CarriedBy): string {
-  if (carriedBy === 'as built') return driver.ref;
-  const under = stack[stack.findIndex(({ ref }) => ref === ring.ref) - 1];
-  return carriedBy === 'riding rod' && ring.piece.part.has('focuser') && under !== undefined ? under.ref : ring.ref;
-}
-
-/** The friction of the ring passes the push on to the barrel, so that it acts where the teeth meet; its reaction on what carries the driver. */
-function pushed({ network, bodyOf }: RigNetwork, { ring, at, along }: ToothPush, forceN: number, carrier: string): Motion {
+/** The friction of the ring passes the push on to the barrel, so that it acts where the teeth meet; its reaction on the driver. */
+function pushed({ network, bodyOf }: RigNetwork, { ring, driver, at, along }: ToothPush, forceN: number): Motion {
   return network.solve([
     { body: bodyOf(ring.ref), forceN: scale(along, forceN), atMm: at },
-    { body: bodyOf(carrier), forceN: scale(along, -forceN), atMm: at },
+    { body: bodyOf(driver.ref), forceN: scale(along, -forceN), atMm: at },
   ]).motion;
 }
 

@@ -1,15 +1,12 @@
 import { type RigNetwork, rigNetwork } from '../../assembly/hold/rigNetwork.ts';
-import { opticalPath } from '../../assembly/opticalPath.ts';
-import { placeSetup } from '../../assembly/placing/placeSetup.ts';
-import { add, dot, length, scale, subtract } from '../../assembly/placing/Transform.ts';
+import { add, dot, scale, subtract } from '../../assembly/placing/Transform.ts';
 import { type GearRideOut, gearRideOut } from '../../calc/mechanics/gearRideOut.ts';
-import { type JointType, jointType } from '../../standards/jointTypes.ts';
 import { printNumber } from '../../units/print.ts';
 import type { Asking } from '../Asking.ts';
 import { origin } from '../origin.ts';
 import type { SetupGlass } from '../subjects.ts';
 import { calibrationLimit } from './calibrationLimit.ts';
-import { type CarriedBy, carrierOf } from './imageJump.ts';
+import { type CarriedBy, drivenFromGlass } from './drivenFromGlass.ts';
 import { ringDrive } from './ringDrive.ts';
 import { ringTorque } from './ringTorque.ts';
 import { temperatureAt } from './temperatureAt.ts';
@@ -33,33 +30,24 @@ export function meshOpening(asking: Asking, subject: SetupGlass, carriedBy: Carr
   const { ledger } = asking;
   return ledger.cell(`mesh opening|${subject.setup}|${subject.glass}|${carriedBy}`, () => {
     const push = toothPushes(ledger, subject.setup, subject.glass)[0];
-    const rig = rigNetwork(ledger, subject.setup, subject.glass);
+    const rig = push === undefined ? undefined : rigNetwork(ledger, subject.setup, subject.glass, drivenFromGlass(ledger, subject, push, carriedBy));
     const pair = push?.mesh.pair;
     if (push === undefined || !push.mesh.meets || pair === undefined || rig === undefined || rig.network.freeMotions.length > 0 || Math.abs(pair.a.module - pair.b.module) > 0.01) return undefined;
     const { newtonMetres, says } = torqueAtDriver(asking, subject, push);
     const forceN = newtonMetres / push.driverRadiusM;
-    const carrier = carrierOf(opticalPath(ledger, subject.setup, subject.glass).stack, push, carriedBy);
-    const ownGiveMm = carriedBy === 'as built' ? 0 : clampGive(asking, subject, push) * forceN;
-    const opensMm = Math.max(0, ...[1, -1].map((sense) => parting(rig, push, carrier, forceN, sense))) + ownGiveMm;
+    const opensMm = Math.max(0, ...[1, -1].map((sense) => parting(rig, push, forceN, sense)));
     const placedMm = Math.max(0, push.mesh.centreDistanceMm - pair.centreDistanceMm);
     const rides = gearRideOut({ moduleMm: push.moduleMm, driverTeeth: push.driverTeeth, drivenTeeth: push.ringTeeth, pressureAngleDeg: 20, separationMm: placedMm + opensMm });
     return { push, forceN, says, placedMm, opensMm, rides };
   });
 }
 
-/** Along the line of centres, at the teeth: of the ring away from what carries the driver, mm. */
-function parting({ network, bodyOf }: RigNetwork, { ring, at, along, away }: ToothPush, carrier: string, forceN: number, sense: number): number {
+/** Along the line of centres, at the teeth: of the ring away from the driver, mm. */
+function parting({ network, bodyOf }: RigNetwork, { ring, driver, at, along, away }: ToothPush, forceN: number, sense: number): number {
   const onRing = add(scale(along, sense * forceN), scale(away, SPREADING * forceN));
-  const [a, b] = [bodyOf(ring.ref), bodyOf(carrier)];
+  const [a, b] = [bodyOf(ring.ref), bodyOf(driver.ref)];
   const { motion } = network.solve([{ body: a, forceN: onRing, atMm: at }, { body: b, forceN: scale(onRing, -1), atMm: at }]);
   return dot(subtract(motion.shiftAt(a, at), motion.shiftAt(b, at)), away);
-}
-
-/** The give, mm/N, of the clamp of a driver that is carried by the glass instead: it turns about its rod. */
-function clampGive({ ledger }: Asking, { setup, glass }: SetupGlass, { driver, at }: ToothPush): number {
-  const { xNPerMm, zNmPerRad } = (jointType('clamp on one rod') as JointType).stiffness;
-  const leverMm = length(subtract(at, placeSetup(ledger, setup, glass).places.get(driver.ref)?.t ?? at));
-  return 1 / xNPerMm + leverMm ** 2 / (1e3 * zNmPerRad);
 }
 
 /** A motor into a stop gives what its limit lets it, a hand as much as the ring wants. */

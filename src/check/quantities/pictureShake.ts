@@ -11,7 +11,7 @@ import type { NetworkLoad } from '../../calc/mechanics/network/model.ts';
 import { hold } from '../../standards/assumptions/hold.ts';
 import type { Asking } from '../Asking.ts';
 import type { SetupGlass } from '../subjects.ts';
-import { type CarriedBy, carrierOf } from './imageJump.ts';
+import { type CarriedBy, drivenFromGlass } from './drivenFromGlass.ts';
 import { recording } from './recording.ts';
 import { ringTorque } from './ringTorque.ts';
 import { lensOf, squeezeOf } from './squeezeOf.ts';
@@ -42,11 +42,13 @@ interface Sensor {
 }
 
 /** `undefined` where nothing drives a ring, too little is placed, or something is held by nothing. */
-export function pictureShake(asking: Asking, subject: SetupGlass, { readoutMs, variation, carriedBy = 'as built' }: { readonly readoutMs: number; readonly variation?: Variation; readonly carriedBy?: CarriedBy }): PictureShake | undefined {
+export function pictureShake(asking: Asking, subject: SetupGlass, { readoutMs, ...tried }: { readonly readoutMs: number; readonly variation?: Variation; readonly carriedBy?: CarriedBy }): PictureShake | undefined {
   const { setup, glass } = subject;
+  const [push] = toothPushes(asking.ledger, setup, glass);
+  const variation = tried.variation ?? (push === undefined ? undefined : drivenFromGlass(asking.ledger, subject, push, tried.carriedBy ?? 'as built'));
   const rig = rigNetwork(asking.ledger, setup, glass, variation);
   if (rig === undefined) return undefined;
-  const touches = reversals(asking, subject, rig, carriedBy);
+  const touches = reversals(asking, subject, rig);
   const modes = touches.length === 0 ? [] : rigModes(asking.ledger, setup, glass, variation);
   if (modes.length === 0) return undefined;
   const pixelsOf = sightOf(asking, subject, rig);
@@ -83,13 +85,11 @@ function sightOf(asking: Asking, subject: SetupGlass, { bodyOf }: RigNetwork): (
 }
 
 /** A drive that reverses: the push of its teeth changes sides, and with a wheel on rods the push of the hand. */
-function reversals(asking: Asking, subject: SetupGlass, { bodyOf }: RigNetwork, carriedBy: CarriedBy): Touch[] {
-  const { stack } = opticalPath(asking.ledger, subject.setup, subject.glass);
-  return toothPushes(asking.ledger, subject.setup, subject.glass).flatMap((push): Touch[] => {
+function reversals(asking: Asking, subject: SetupGlass, { bodyOf }: RigNetwork): Touch[] {
+  return toothPushes(asking.ledger, subject.setup, subject.glass).filter(({ mesh }) => mesh.meets).flatMap((push): Touch[] => {
     const { ring, driver, at, along, ringRadiusM, driverRadiusM } = push;
     const forceN = (2 * ringTorque(asking, ring.piece, temperatureAt(asking, subject)).value) / ringRadiusM;
-    const carrier = carrierOf(stack, push, carriedBy);
-    const teeth: NetworkLoad[] = [{ body: bodyOf(ring.ref), forceN: scale(along, forceN), atMm: at }, { body: bodyOf(carrier), forceN: scale(along, -forceN), atMm: at }];
+    const teeth: NetworkLoad[] = [{ body: bodyOf(ring.ref), forceN: scale(along, forceN), atMm: at }, { body: bodyOf(driver.ref), forceN: scale(along, -forceN), atMm: at }];
     const wheelMm = driver.piece.part.figure('handWheel/diameterMm')?.value;
     if (driver.piece.part.has('motor') || wheelMm === undefined) return [{ by: `${driver.piece.name} reverses`, loads: teeth }];
     const handN = (forceN * driverRadiusM * (driver.piece.part.figure('handWheel/ratio')?.value ?? 1)) / (wheelMm / 2000);

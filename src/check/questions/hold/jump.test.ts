@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { askOne } from '../../../../test/ask.ts';
+import { askAll, askOne } from '../../../../test/ask.ts';
 import { riggedShoot } from '../../../../test/riggedShoot.ts';
 import { Ledger } from '../../../shoot/ledger/Ledger.ts';
 import { toothPushes } from '../../quantities/toothForce.ts';
@@ -56,4 +56,9 @@ test('a block that turns with its lens throws the picture by f·θ·(1 − 1/q),
   const pixelMm = 23.8 / 3968;
   const yawPx = (58 * thetaRad * (1 - 1 / 1.5) * across) / pixelMm;
   expect(answer.steps?.find(({ says }) => says.startsWith('the block turns'))?.amount?.value).toBeCloseTo(Math.abs(yawPx), 3);
+});
+
+test('a gear that the driver does not reach pushes nothing: another question’s finding', () => {
+  const away = riggedShoot((draft) => (draft.builds.camera.joints['motor-on-rod'].settings.turnDeg = -40));
+  expect(askAll(jump, away).filter(({ key }) => key.includes('glass=normal'))).toEqual([]);
 });

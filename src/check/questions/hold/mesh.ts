@@ -10,7 +10,7 @@ import { type SetupGlass, eachGlass } from '../../subjects.ts';
 
 export const mesh = question<SetupGlass>({
   id: 'hold.mesh',
-  asks: 'Do the gears stay in mesh when the motor pushes?',
+  asks: 'Do the gears stay in mesh when they are pushed?',
   kind: 'immediate',
   explains:
     'The push of the teeth parts two gears: along the line of centres with tan 20° of its force, and through the give of whatever carries lens and motor. The motor is taken at a stop, with the torque limit set for calibration, or with all its torque where it states no limits; a follow focus with what the ring wants. The placed rig is solved as bodies on springs, the worse way of turning counts, ' +
@@ -22,13 +22,14 @@ export const mesh = question<SetupGlass>({
     if (found === undefined) return null;
     const { push: { driver, ring }, placedMm, opensMm, forceN, says, rides } = found;
     const [motor, lens] = [driver.piece.name, ring.piece.name];
+    const when = driver.piece.part.has('motor') ? 'when the motor drives into a stop' : 'when it is pulled';
     return judgeRatio({
       needs: { amount: { value: placedMm + opensMm, unit: 'mm' }, from: `${printAmount({ value: opensMm, unit: 'mm' })} by the push, ${printAmount({ value: placedMm, unit: 'mm' })} as they stand (stiffness estimated, a third to three times)`, word: 'parts by' },
       has: { amount: { value: rides.ridesOutAtMm, unit: 'mm' }, from: 'at which a tooth lets go before the next takes over', word: 'rides out at' },
       says: {
-        holds: `${motor} and ${lens} stay in mesh at a stop.`,
-        tight: `${motor} all but rides out of ${lens} at a stop.`,
-        fails: `${motor} rides out of the gear of ${lens} when it drives into a stop: every mark is then shifted.`,
+        holds: `${motor} and ${lens} stay in mesh ${when}.`,
+        tight: `${motor} all but rides out of the gear of ${lens} ${when}.`,
+        fails: `${motor} rides out of the gear of ${lens} ${when}: every mark is then shifted.`,
       },
       steps: [
         { says, amount: { value: forceN, unit: 'N' } },
@@ -45,7 +46,7 @@ function mends(asking: Asking, subject: SetupGlass, { push: { driver }, placedMm
   const onGlass = meshOpening(asking, subject, 'riding rod');
   const closer: Mend[] = placedMm > 0.05 ? [{ says: `Swing ${driver.piece.name} in until the gears touch, and lock it`, use: opensMm / ridesOutAtMm }] : [];
   const riding: Mend[] = onGlass === undefined || onGlass.opensMm >= 0.9 * opensMm ? [] : [{
-    says: `Carry ${driver.piece.name} on a collar round the barrel, or on a rod that rides with the glass`, use: (placedMm + onGlass.opensMm) / ridesOutAtMm, costs: 'some hundred grams more on the lens',
+    says: `Carry ${driver.piece.name} on a collar round the barrel, or on a rod that rides with the glass`, use: (placedMm + onGlass.opensMm) / ridesOutAtMm, costs: 'some hundred grams more on the lens; with a longer rod it gives more',
   }];
   return [...closer, ...riding];
 }

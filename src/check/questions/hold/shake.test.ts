@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import { askAll, askOne } from '../../../../test/ask.ts';
 import { riggedShoot } from '../../../../test/riggedShoot.ts';
-import { type Draft, tinyShoot } from '../../../../test/tinyShoot.ts';
+import { type Draft, exampleShoot, tinyShoot } from '../../../../test/tinyShoot.ts';
 import { shake } from './shake.ts';
 
 const at = (change: (draft: Draft) => void) => askOne(shake, riggedShoot(change), 'glass=normal');
@@ -21,6 +21,15 @@ test('a sensor read all at once bends nothing; half a swing in the readout bends
   const [slow, whole] = [readout(8), readout(1e4)];
   // Derived (mechanics.rollingShutterWobble): never more than twice the swing to either side.
   expect(slow.needs?.amount.value).toBeLessThanOrEqual(whole.needs?.amount.value ?? 0);
+});
+
+test('what carrying the drive by the glass promises is of the size that the demo’s own rod on the block gives', () => {
+  const shoot = exampleShoot('demo');
+  const [main, riding] = ['jetty-shoulder', 'jetty-shoulder-riding'].map((setup) => askOne(shake, shoot, `setup=${setup}|glass=block-58`));
+  const promised = main?.mends?.[0]?.use ?? 0;
+  expect(main?.mends?.[0]?.says).toContain('rides with the glass');
+  // Both next to nothing beside the motor on the main rods; never nothing at all, as its own seat gives.
+  expect([promised, riding?.use ?? 0].every((use) => use > 0.001 && use < 0.05 * (main?.use ?? 0))).toBe(true);
 });
 
 test('a camera that does not say how long it reads is not judged, and the figure is named', () => {

@@ -42,7 +42,7 @@ export const shake = question<SetupGlass>({
         ...rulingStep(asking, subject, found),
       ],
       mends: bendPx > 0.9 * seen.value ? mends(asking, subject, { found, readoutMs: readout.value, seenPx: seen.value }) : [],
-      notes: ['Damping is left out: a damped head or a second hand quiets a swing sooner.', ...forceNotes(asking.ledger, subject)],
+      notes: ['The push is taken to change sides at once, and damping is left out: a gentle reversal, a damped head or a second hand shakes it less.', ...forceNotes(asking.ledger, subject)],
     });
   },
 });

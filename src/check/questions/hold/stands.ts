@@ -36,8 +36,8 @@ export const stands = question<{ readonly build: string }>({
       yes: true,
       caution: strange.length > 0 || doubled.length > 0,
       says: {
-        holds: `The build is held as its purpose says, ${purpose}.`,
-        tight: doubled[0] !== undefined ? `${listed(doubled[0].map(({ name }) => name))} cannot all carry the camera at once.` : `${listed(strange.map(({ name }) => name))} ${strange.length === 1 ? 'does' : 'do'} not go with a build for ${PURPOSES[purpose] ?? purpose}.`,
+        holds: `${listed(carriers.map(({ name }) => name))} ${carriers.length === 1 ? 'carries' : 'carry'} it, as a build for ${PURPOSES[purpose] ?? purpose} asks.`,
+        tight: doubled[0] !== undefined ? `${listed(doubled[0].map(({ name }) => name))} cannot ${doubled[0].length === 2 ? 'both' : 'all'} carry the camera at once.` : `${listed(strange.map(({ name }) => name))} ${strange.length === 1 ? 'does' : 'do'} not go with a build for ${PURPOSES[purpose] ?? purpose}.`,
         fails: '',
       },
       steps: carriers.map((piece) => ({ says: `${piece.name}: ${kindOf(piece) ?? ''}` })),

@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import { askAll } from '../../../../test/ask.ts';
-import { type Draft } from '../../../../test/tinyShoot.ts';
+import { type Draft, exampleShoot } from '../../../../test/tinyShoot.ts';
 import { riggedShoot } from '../../../../test/riggedShoot.ts';
 import { turning } from './turning.ts';
 
@@ -36,4 +36,14 @@ test('locating pins on both sides: held by shape, and not asked about', () => {
     draft.kit.parts['monitor-5'].points.foot.pins = true;
   });
   expect(monitorAnswer(pinned)).toBeUndefined();
+});
+
+test('a motor that pushes a block round in its seat: the block turns, and the least torque that turns the ring is the first cure', () => {
+  const answer = askAll(turning, exampleShoot('demo')).find(({ key }) => key.includes('build=shoulder|joint=glasses/block-58/joints/block-seat'));
+  expect(answer?.says).toBe('Old 2× block turns on 58 mm taking lens: the motor’s push beats the friction.');
+  // The kit: all its 0.3 N·m at 16 mm push at the 57.6 mm of the ring, 1.08 N·m; with the limit of 0.2 N·m two thirds of that.
+  expect(answer?.needs?.amount.value).toBeCloseTo((0.3 / 0.016) * 0.0576, 6);
+  expect(answer?.mends?.[0]?.says).toMatch(/^Set the torque limit of Small motor to 0\.2\sN·m/);
+  expect(answer?.mends?.[0]?.use).toBeCloseTo((0.2 / 0.016) * 0.0576 / 0.9, 6);
+  expect(answer?.mends?.[1]?.says).toBe('A screw or a key in its seat: shape then holds it');
 });

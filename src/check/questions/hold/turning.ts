@@ -1,6 +1,7 @@
 import { jointHold } from '../../../assembly/hold/jointHold.ts';
 import { freeSide } from '../../../assembly/hold/freeSide.ts';
 import { placeSetup } from '../../../assembly/placing/placeSetup.ts';
+import type { RigJoint } from '../../../assembly/placing/rigJoints.ts';
 import type { Ledger } from '../../../shoot/ledger/Ledger.ts';
 import { frictionBand } from '../../../standards/frictionBands.ts';
 import { mechanics } from '../../../standards/assumptions/mechanics.ts';
@@ -9,10 +10,13 @@ import type { Mend } from '../../answer.ts';
 import type { Asking } from '../../Asking.ts';
 import { judgeRatio } from '../../judge.ts';
 import { buildsInUse, usesOf } from '../../quantities/buildsInUse.ts';
+import { calibrationLimit } from '../../quantities/calibrationLimit.ts';
 import { cautionsFor } from '../../quantities/estimateNote.ts';
 import { type JointSlip, jointSlip } from '../../quantities/jointSlip.ts';
+import { ringDrive } from '../../quantities/ringDrive.ts';
 import { type Turning, turningMoment } from '../../quantities/turningMoment.ts';
 import { question } from '../../question.ts';
+import type { SetupGlass } from '../../subjects.ts';
 
 interface JointSubject {
   readonly build: string;
@@ -35,7 +39,7 @@ export const turning = question<JointSubject>({
     const found = worstUse(asking, build, path);
     if (found === undefined) return null;
     const { slip, turning: { worst, cases, free, notes }, names } = found;
-    const what = free.length === 1 || worst.piece === undefined ? (free[0]?.name ?? names.b) : worst.piece.name;
+    const what = free.find(({ ref }) => ref === worst.piece?.ref)?.name ?? names.turns;
     const cause = { weight: 'its own weight', touch: 'a touch on its edge', motor: 'the motor’s push', wind: 'the wind' }[worst.by];
     return judgeRatio({
       needs: { amount: { value: worst.momentNm, unit: 'N·m' }, from: worst.says },
@@ -43,13 +47,13 @@ export const turning = question<JointSubject>({
       says: {
         holds: `Between ${names.a} and ${names.b}, friction holds against ${cause}.`,
         tight: `Between ${names.a} and ${names.b}, friction only just holds against ${cause}.`,
-        fails: `${what} turns ${what === names.b ? `on ${names.a}` : `where ${names.b} meets ${names.a}`}: ${cause} beats the friction.`,
+        fails: `${what} turns ${what === names.turns ? `on ${names.stays}` : `where ${names.b} meets ${names.a}`}: ${cause} beats the friction.`,
       },
       steps: [
         ...cases.filter((one) => one !== worst).map(({ says, momentNm }) => ({ says, amount: { value: momentNm, unit: 'N·m' as const } })),
         { says: `friction lets go between ${printNumber(slip.low)} and ${printNumber(slip.high)} N·m, by nut factor, friction and tightening` },
       ],
-      mends: worst.momentNm > 0.9 * slip.value ? mends(asking, path, worst.momentNm, slip) : [],
+      mends: worst.momentNm > 0.9 * slip.value ? mends(asking, path, found) : [],
       notes: [...cautionsFor(asking.ledger.at(`builds/${build}/purpose`)), ...notes],
     });
   },
@@ -76,8 +80,11 @@ function turnable(ledger: Ledger): JointSubject[] {
 
 interface Found {
   readonly slip: JointSlip;
+  readonly subject: SetupGlass;
   readonly turning: Turning;
-  readonly names: { readonly a: string; readonly b: string };
+  readonly type: string;
+  /** Of the two ends, and which of them turns. */
+  readonly names: { readonly a: string; readonly b: string; readonly turns: string; readonly stays: string };
 }
 
 /** Of all glasses with which the build is used, the one that asks most of the joint. */
@@ -89,23 +96,47 @@ function worstUse(asking: Asking, build: string, path: string): Found | undefine
     const hold = jointHold(model, placement);
     const slip = jointSlip(asking, hold);
     const turned = slip === undefined ? undefined : turningMoment(asking, subject, hold, slip.value);
-    return slip === undefined || turned === undefined ? [] : [{ slip, turning: turned, names: { a: model.joint.a.piece.name, b: model.joint.b.piece.name } }];
+    return slip === undefined || turned === undefined ? [] : [{ slip, subject, turning: turned, type: hold.type.name, names: namesOf(model.joint, turned) }];
   });
   return all.reduce<Found | undefined>((worst, one) => (worst === undefined || one.turning.worst.momentNm / one.slip.value > worst.turning.worst.momentNm / worst.slip.value ? one : worst), undefined);
 }
 
-function mends(asking: Asking, path: string, momentNm: number, slip: JointSlip): Mend[] {
-  const all: Mend[] = [];
-  if (slip.screw !== undefined) {
-    const { torqueNm, slipAt, byKnob, mostNm, diameterMm } = slip.screw;
-    const wanted = Math.ceil(((torqueNm * momentNm) / (0.85 * slip.value)) * 10) / 10;
-    if (wanted <= mostNm && wanted > torqueNm) {
-      const says = `Tighten the screw to ${printAmount({ value: wanted, unit: 'N·m' })}`;
-      all.push({ says, edit: { says, patches: [{ op: 'add', path: `${path}/torqueNm`, value: wanted }] }, use: momentNm / slipAt(wanted), costs: byKnob ? 'as much as fingers give' : 'a torque key tells; an aluminium thread wants no more' });
-    }
-    const [now, cork] = [asking.assume(mechanics.faceFriction).value, frictionBand('rubber or cork on metal')];
-    if (cork !== undefined && diameterMm > 6 && now > 0 && slip.value > 0) all.push({ says: 'A cork or rubber washer between the faces', use: (momentNm / slip.value) * (now / cork.value), costs: 'it lets the joint nod a little more' });
-  }
-  all.push({ says: 'A plate with locating pins, a second screw or a second clamp: shape then holds it', use: 0 });
+function namesOf({ a, b }: RigJoint, { free }: Turning): Found['names'] {
+  const [turns, stays] = free.some(({ ref }) => ref === a.ref) ? [a, b] : [b, a];
+  return { a: a.piece.name, b: b.piece.name, turns: turns.piece.name, stays: stays.piece.name };
+}
+
+/** What would hold a joint of each type by its shape. */
+const BY_SHAPE: Readonly<Record<string, string>> = {
+  'one screw': 'A plate with locating pins, or a second screw', 'clamp on one rod': 'A clamp on both rods', collar: 'A screw or a key in its seat', 'friction arm': 'A toothed joint, or a second arm',
+  shoe: 'A screw with pins in place of the shoe',
+};
+
+function mends(asking: Asking, path: string, { slip, subject, turning: { worst }, type }: Found): Mend[] {
+  const byShape: Mend = { says: `${BY_SHAPE[type] ?? 'Pins, a second screw or a second clamp'}: shape then holds it`, use: 0 };
+  const all = [...moreFriction(asking, path, worst.momentNm, slip), ...(worst.by === 'motor' ? limited(asking, subject, worst, slip) : []), byShape];
   return all.toSorted((one, other) => Number((one.use ?? 2) > 1) - Number((other.use ?? 2) > 1));
+}
+
+/** A motor that gives no more than turns the ring. */
+function limited(asking: Asking, subject: SetupGlass, { piece, momentNm }: Turning['worst'], slip: JointSlip): Mend[] {
+  const found = ringDrive(asking, subject);
+  const limitNm = found === undefined ? undefined : calibrationLimit(asking, found)?.atMotorNm;
+  const stallNm = piece?.part.figure('motor/stallTorqueNm')?.value;
+  if (piece === undefined || limitNm === undefined || stallNm === undefined || limitNm >= stallNm) return [];
+  return [{ says: `Set the torque limit of ${piece.name} to ${printAmount({ value: limitNm, unit: 'N·m' })}, the least that turns the ring through`, use: (momentNm * limitNm) / stallNm / slip.value, costs: 'before it learns the stops; slower on a stiff ring' }];
+}
+
+function moreFriction(asking: Asking, path: string, momentNm: number, slip: JointSlip): Mend[] {
+  if (slip.screw === undefined) return [];
+  const { torqueNm, slipAt, byKnob, mostNm, diameterMm } = slip.screw;
+  const all: Mend[] = [];
+  const wanted = Math.ceil(((torqueNm * momentNm) / (0.85 * slip.value)) * 10) / 10;
+  if (wanted <= mostNm && wanted > torqueNm) {
+    const says = `Tighten the screw to ${printAmount({ value: wanted, unit: 'N·m' })}`;
+    all.push({ says, edit: { says, patches: [{ op: 'add', path: `${path}/torqueNm`, value: wanted }] }, use: momentNm / slipAt(wanted), costs: byKnob ? 'as much as fingers give' : 'a torque key tells; an aluminium thread wants no more' });
+  }
+  const [now, cork] = [asking.assume(mechanics.faceFriction).value, frictionBand('rubber or cork on metal')];
+  if (cork !== undefined && diameterMm > 6 && now > 0 && slip.value > 0) all.push({ says: 'A cork or rubber washer between the faces', use: (momentNm / slip.value) * (now / cork.value), costs: 'it lets the joint nod a little more' });
+  return all;
 }

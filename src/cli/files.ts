@@ -1,5 +1,5 @@
-import { type Stats, chmodSync, closeSync, fsyncSync, openSync, realpathSync, renameSync, rmSync, statSync, writeFileSync } from 'node:fs';
-import { dirname, join, basename } from 'node:path';
+import { type Stats, chmodSync, closeSync, existsSync, fsyncSync, mkdirSync, openSync, realpathSync, renameSync, rmSync, statSync, writeFileSync } from 'node:fs';
+import { basename, dirname, join, resolve } from 'node:path';
 import { randomBytes } from 'node:crypto';
 import type { Fault } from '../faults/Fault.ts';
 import { readShoot } from '../shoot/read.ts';
@@ -99,6 +99,14 @@ function flushFolder(path: string): void {
   } finally {
     if (folder !== undefined) closeSync(folder);
   }
+}
+
+/** Makes a folder and those above it that are not there; tells which were made, the uppermost first. One at a time: asked for all at once, the engine never ends where none can be made. */
+export function makeFolders(folder: string): string[] {
+  const wanted: string[] = [];
+  for (let at = resolve(folder); !existsSync(at); at = dirname(at)) wanted.unshift(at);
+  for (const one of wanted) mkdirSync(one);
+  return wanted;
 }
 
 const REASONS: Readonly<Record<string, string>> = {

@@ -9,10 +9,11 @@ const LARGEST: Partial<Record<Unit, number>> = {
   deg: 100_000, MHz: 1e6, 'm/s': 150, px: 100_000, teeth: 10_000, min: 10_000, dB: 1000, dBm: 200, dBi: 100,
 };
 
-/** The same for counts and ratios, whose keys carry no unit: least and most. */
+/** The same for counts and ratios, whose keys carry no unit, and for what is known more closely than its unit tells: least and most. */
 const BELIEVED: ReadonlyMap<string, readonly [number, number]> = new Map([
   ['count', [0, 10_000]], ['takes', [1, 1000]], ['packs', [1, 100]], ['bays', [1, 1000]], ['screws', [1, 100]], ['maxReceivers', [1, 1000]], ['bodies', [0, 1000]], ['walls', [0, 1000]],
-  ['squeeze', [0.2, 5]], ['zoom', [1, 100]],
+  ['squeeze', [0.2, 5]], ['zoom', [1, 100]], ['tStop', [0.5, 256]], ['fNumber', [0.5, 256]], ['frameRateHz', [0.01, 20_000]], ['sensorWidthMm', [0.5, 500]], ['sensorHeightMm', [0.5, 500]], ['imageCircleMm', [0.5, 1000]],
+  ['focalLengthMm', [1, 10_000]], ['diagonalMm', [10, 20_000]], ['flangeMm', [1, 500]],
 ]);
 
 const ANY = [-Infinity, Infinity] as const;

@@ -46,8 +46,16 @@ function syntaxFaults(text: string): Fault[] {
   parseTree(text, errors, STRICT);
   const first = errors[0];
   if (first === undefined) return [{ path: '', message: 'This is not JSON.' }];
-  return [{ path: '', ...placeOf(text, first.offset), message: SAID[printParseErrorCode(first.error)] ?? 'This is not JSON.' }];
+  const cure = CURES.find(([found]) => found.test(text.slice(first.offset, first.offset + 20)))?.[1];
+  return [{ path: '', ...placeOf(text, first.offset), message: SAID[printParseErrorCode(first.error)] ?? 'This is not JSON.', ...(cure === undefined ? {} : { cure }) }];
 }
+
+/** What people write who know another notation, and what JSON wants in its place. */
+const CURES: readonly (readonly [RegExp, string])[] = [
+  [/^[-+]?(?:NaN|Infinity|None|undefined)\b/, 'Leave a figure out that is not known; a distance without end is "infinity".'], [/^(?:True|False)\b/, 'Write true or false.'],
+  [/^['‘’“”`]/, 'Names and texts stand in straight double quotes.'], [/^(?:\/\/|\/\*|#)/, 'Put it under a key "note".'], [/^[+.]\d/, 'Write a digit first, as in 0.5.'], [/^\d+,\d/, 'Write a decimal point.'],
+  [/^[}\]]/, 'Is there a comma before it that has nothing after it?'], [/^[A-Za-z_]\w*\s*:/, 'Keys stand in straight double quotes.'],
+];
 
 /** Where the text goes too deep, if it does, and how many keys it has; what stands inside texts does not count. */
 function outline(text: string): { deepAt: number | undefined; keys: number } {

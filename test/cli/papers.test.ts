@@ -49,6 +49,11 @@ test('a folder that cannot be made, and ctrl-C, leave nothing half-written', asy
     chmodSync(locked, 0o500);
     expect((await command(['papers', tiny, '--out', join(locked, 'in')])).code).toBe(2);
   }
+  if (existsSync('/proc/self')) {
+    const { code, err } = await command(['papers', tiny, '--out', '/proc/no/papers']);
+    expect([code, err]).toEqual([2, '/proc/no/papers: There is no such file or folder.\n']);
+    expect((await command(['ring', '--inner', '95mm', '--outer', '114mm', '--out', '/proc/no/ring'])).code).toBe(2);
+  }
   const stopped = join(folder, 'stopped');
   const stop = new AbortController();
   const { code, err } = await command(['papers', tiny, '--out', stopped], stop, (text) => text.includes('3 of') && stop.abort());

@@ -1,5 +1,5 @@
-import { existsSync, mkdirSync, mkdtempSync, renameSync, rmSync, statSync } from 'node:fs';
-import { dirname, join, resolve } from 'node:path';
+import { existsSync, mkdtempSync, renameSync, rmSync, rmdirSync, statSync } from 'node:fs';
+import { dirname, join } from 'node:path';
 import { Command, Option } from 'commander';
 import { bundle, Papers, paperKinds } from '../../papers/bundle.ts';
 import { PAPERS, type PaperSize } from '../../papers/sheet/look.ts';
@@ -8,7 +8,7 @@ import { textFile } from '../../papers/paper.ts';
 import { writeShoot } from '../../shoot/write.ts';
 import type { Shoot } from '../../shoot/schema/shoot.ts';
 import { chosen } from '../chosen.ts';
-import { loadShoot, systemFault, writeWhole } from '../files.ts';
+import { loadShoot, makeFolders, mustBeNamed, systemFault, writeWhole } from '../files.ts';
 import { pressFor } from '../press.ts';
 import { Refusal } from '../Refusal.ts';
 import { EXIT, type World } from '../World.ts';
@@ -39,7 +39,7 @@ export function command(world: World): Command {
 
 async function printPapers(world: World, file: string, options: Options): Promise<void> {
   const shoot = loadShoot(world, file);
-  refuseFile(options.out);
+  tryFolder(options.out);
   const press = await pressFor(world, { paper: options.paper, system: options.imperial === true ? 'imperial' : 'metric' });
   const papers = new Papers(shoot, press, {
     ...(options.setup === undefined ? {} : { setups: [chosen(shoot.setups, options.setup, 'setup')] }),
@@ -87,7 +87,21 @@ function writeAll(out: string, files: readonly PaperFile[]): void {
 
 function makeFolder(folder: string): void {
   refuseFile(folder);
-  asUser(folder, () => mkdirSync(resolve(folder), { recursive: true }));
+  asUser(folder, () => makeFolders(folder));
+}
+
+/** Whether anything can be written there, before the work of a minute; nothing is left of the trial. */
+function tryFolder(folder: string): void {
+  mustBeNamed(folder);
+  refuseFile(folder);
+  asUser(folder, () => {
+    const made = makeFolders(folder);
+    try {
+      rmdirSync(mkdtempSync(join(folder, '.papers-')));
+    } finally {
+      for (const one of made.toReversed()) rmdirSync(one);
+    }
+  });
 }
 
 function refuseFile(folder: string): void {

@@ -1,10 +1,9 @@
-import { dirname, join } from 'node:path';
-import { mkdirSync } from 'node:fs';
+import { dirname } from 'node:path';
 import { Command, InvalidArgumentError, Option } from 'commander';
 import { readLength } from '../../units/length.ts';
 import { ringFiles, RING_CAUTION } from '../../papers/ring/ringFiles.ts';
 import { type RingWanted, ringFault } from '../../papers/ring/ringSolid.ts';
-import { systemFault, writeWhole } from '../files.ts';
+import { makeFolders, systemFault, writeWhole } from '../files.ts';
 import { openFonts, solidsMaker } from '../press.ts';
 import { Refusal } from '../Refusal.ts';
 import type { World } from '../World.ts';
@@ -47,7 +46,7 @@ async function makeRing(world: World, { inner, outer, width, kind, slit, clearan
   const { files, says } = ringFiles(await solidsMaker(), wanted, out, openFonts());
   for (const { path, bytes } of files) {
     try {
-      mkdirSync(dirname(join(path)), { recursive: true });
+      makeFolders(dirname(path));
     } catch (thrown) {
       throw new Refusal(path, [systemFault(thrown)]);
     }

@@ -1,6 +1,6 @@
 import { silhouettes } from '../../assembly/space/silhouette.ts';
 import { hullOf, worldSolids } from '../../assembly/space/worldSolids.ts';
-import { type Vector, dot, length, scale } from '../../assembly/placing/Transform.ts';
+import { type Vector, add, dot, length, scale, subtract } from '../../assembly/placing/Transform.ts';
 import { drag } from '../../calc/mechanics/drag.ts';
 import type { Ledger } from '../../shoot/ledger/Ledger.ts';
 import type { Figure } from '../../shoot/ledger/figures.ts';
@@ -93,9 +93,12 @@ export function windOn(asking: Asking, { setup, glass }: SetupGlass, { air, refs
 export function windMomentAtMost(asking: Asking, { setup, glass }: SetupGlass, { air, refs, lever }: { air: Air; refs: ReadonlySet<string>; lever: (place: Vector) => Vector }): { momentNm: number; forceN: number } {
   const solids = worldSolids(asking.ledger, setup, glass).filter(({ piece }) => refs.has(piece.ref));
   const reachMm = Math.max(0, ...solids.map(({ solid, place }) => length(lever(place.t)) + halfAcross(solid)));
-  const beside = 1 + 2 * asking.assume(balance.windOffCentre).value;
+  // Where they lie along the line they have no arm, but all their width counts for how far beside its middle the wind may push.
+  const middle = scale(solids.reduce<Vector>((sum, { place }) => add(sum, place.t), [0, 0, 0]), 1 / Math.max(1, solids.length));
+  const widthMm = 2 * Math.max(0, ...solids.map(({ solid, place }) => length(subtract(place.t, middle)) + halfAcross(solid)));
+  const besideMm = asking.assume(balance.windOffCentre).value * widthMm;
   const forceN = windForce(asking, air, solids.reduce((sum, { solid }) => sum + widestView(solid), 0));
-  return { forceN, momentNm: forceN * reachMm * beside * 1e-3 };
+  return { forceN, momentNm: forceN * (reachMm + besideMm) * 1e-3 };
 }
 
 /** The largest outline of a solid from any side, mm²: a box shows its three faces, a cylinder its end and its side. */

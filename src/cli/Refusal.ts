@@ -21,3 +21,6 @@ export function valueOrRefuse<T>(outcome: Outcome<T>, where: string): T {
   if (outcome.ok) return outcome.value;
   throw new Refusal(where, outcome.faults);
 }
+
+/** Somebody who was asked pressed ctrl-C or ctrl-D instead of answering. */
+export class Stopped extends Error {}

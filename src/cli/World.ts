@@ -20,5 +20,5 @@ export interface World {
   readonly traces?: boolean;
 }
 
-/** `ourFault` is what systems keep for a fault of the software itself. */
-export const EXIT = { fine: 0, fails: 1, badInput: 2, ourFault: 70 } as const;
+/** `ourFault` is what systems keep for a fault of the software itself; `stopped` is what shells call ended by ctrl-C. */
+export const EXIT = { fine: 0, fails: 1, badInput: 2, ourFault: 70, stopped: 130 } as const;

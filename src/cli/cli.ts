@@ -1,7 +1,7 @@
 import { Command, CommanderError } from 'commander';
 import { nearestName } from '../faults/nearestName.ts';
 import { commands } from './commands/index.generated.ts';
-import { Refusal } from './Refusal.ts';
+import { Refusal, Stopped } from './Refusal.ts';
 import { version } from './version.generated.ts';
 import { EXIT, type World } from './World.ts';
 
@@ -43,6 +43,10 @@ function unknownCommand(wanted: string, world: World): number {
 
 function exitCodeOf(thrown: unknown, world: World): number {
   if (thrown instanceof CommanderError) return thrown.exitCode === 0 || thrown.code === 'commander.help' ? EXIT.fine : EXIT.badInput;
+  if (thrown instanceof Stopped) {
+    world.err('\nStopped. Nothing was written.\n');
+    return EXIT.stopped;
+  }
   if (thrown instanceof Refusal) {
     world.err(`${thrown.message}\n`);
     return EXIT.badInput;

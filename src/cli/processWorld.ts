@@ -1,13 +1,10 @@
 import { createInterface } from 'node:readline';
+import { Stopped } from './Refusal.ts';
 import { EXIT, type World } from './World.ts';
 
 /** The world of a real process. */
 export function processWorld(): World {
-  const stop = new AbortController();
-  process.once('SIGINT', () => {
-    stop.abort();
-    process.once('SIGINT', () => process.exit(130));
-  });
+  let stop: AbortController | undefined;
   const encoding = process.env['LC_ALL'] ?? process.env['LC_CTYPE'] ?? process.env['LANG'] ?? 'UTF-8';
   return {
     out: (text) => void process.stdout.write(text),
@@ -18,18 +15,33 @@ export function processWorld(): World {
     unicode: /utf-?8/i.test(encoding) || encoding === '' || encoding === 'C.UTF-8',
     columns: process.stdout.columns ?? 110,
     today: () => new Date(),
-    stop: stop.signal,
+    // Only who asks for it hears ctrl-C; whatever else runs is ended by it at once, as the system does.
+    get stop() {
+      stop ??= heardStop();
+      return stop.signal;
+    },
     exitCode: EXIT.fine,
     traces: process.env['SETWORTHY_TRACE'] !== undefined,
   };
 }
 
+function heardStop(): AbortController {
+  const stop = new AbortController();
+  process.once('SIGINT', () => {
+    stop.abort();
+    process.once('SIGINT', () => process.exit(130));
+  });
+  return stop;
+}
+
 function askPerson(question: string): Promise<string> {
   const terminal = createInterface({ input: process.stdin, output: process.stdout });
-  return new Promise((resolve) => {
+  return new Promise((resolve, reject) => {
+    // Closed by ctrl-C or ctrl-D; after an answer this comes too late to matter.
+    terminal.once('close', () => reject(new Stopped()));
     terminal.question(question, (answer) => {
-      terminal.close();
       resolve(answer);
+      terminal.close();
     });
   });
 }

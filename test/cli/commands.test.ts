@@ -3,6 +3,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, describe, expect, test } from 'vitest';
 import { run } from '../../src/cli/cli.ts';
+import { Stopped } from '../../src/cli/Refusal.ts';
 import type { World } from '../../src/cli/World.ts';
 
 const folder = mkdtempSync(join(tmpdir(), 'commands-'));
@@ -14,7 +15,7 @@ const inFolder = (name: string, content: string): string => {
 };
 
 /** Runs one command line in a world of its own. */
-async function command(argv: string[], given: { lines?: string[]; answers?: string[]; colour?: boolean } = {}) {
+async function command(argv: string[], given: { lines?: string[]; answers?: string[]; colour?: boolean; stops?: boolean } = {}) {
   let out = '';
   let err = '';
   const answers = [...(given.answers ?? [])];
@@ -24,7 +25,7 @@ async function command(argv: string[], given: { lines?: string[]; answers?: stri
     lines: async function* () {
       yield* given.lines ?? [];
     },
-    ask: given.answers === undefined ? undefined : (question) => ((out += question), Promise.resolve(answers.shift() ?? '')),
+    ask: given.answers === undefined ? undefined : (question) => given.stops === true ? Promise.reject(new Stopped()) : ((out += question), Promise.resolve(answers.shift() ?? '')),
     colour: given.colour ?? false,
     unicode: true,
     columns: 100,
@@ -117,7 +118,7 @@ describe('bad input is a message with exit code 2 and no stack trace', () => {
 
   test('a figure in quotation marks, or with its unit, is asked for as a plain number', async () => {
     const quoted = inFolder('quoted.shoot.json', readFileSync(tiny, 'utf8').replace(/"imageCircleMm": [\d.]+/, `"imageCircleMm": "43.3 mm"`));
-    expect((await command(['check', quoted])).err).toMatch(/imageCircleMm: Found "43.3 mm"; it must be a number or an object. Write the number alone/);
+    expect((await command(['check', quoted])).err).toMatch(/imageCircleMm: Found "43.3 mm"; it must be a number or an object\. Write 43\.3: it stands in mm here/);
     const feet = inFolder('feet.shoot.json', readFileSync(tiny, 'utf8').replace(/"distanceMm": [\d.]+\}\]/, `"distanceMm": "5'6"}]`));
     expect((await command(['check', feet])).err).toMatch(/distanceMm: Found "5'6"; it must be .*"infinity"/);
   });
@@ -130,6 +131,13 @@ describe('bad input is a message with exit code 2 and no stack trace', () => {
 });
 
 describe('new', () => {
+  test('who stops at a question is told that nothing was written', async () => {
+    const file = join(folder, 'stopped.shoot.json');
+    const stopped = await command(['new', file], { answers: [], stops: true });
+    expect(stopped).toMatchObject({ code: 130, err: expect.stringContaining('Nothing was written') as string });
+    expect(existsSync(file)).toBe(false);
+  });
+
   test('asks, understands lengths, offers near names, and writes a shoot that can be checked', async () => {
     const file = join(folder, 'asked.shoot.json');
     const { out, err, code } = await command(['new', file, '--puller', 'none'], { answers: ['Night train', 'body-ful-frame', 'body-full-frame', '', '', '', '', '', '', `5'6"`] });

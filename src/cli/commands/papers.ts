@@ -61,7 +61,7 @@ async function makeAll(world: World, papers: Papers, progress: World['err']): Pr
     await new Promise((resume) => { setImmediate(resume); });
     if (world.stop.aborted) {
       world.err('Stopped. Nothing was written.\n');
-      world.exitCode = EXIT.badInput;
+      world.exitCode = EXIT.stopped;
       return undefined;
     }
     progress(`${String(at + 1).padStart(3)} of ${papers.steps.length}  ${step.says}\n`);

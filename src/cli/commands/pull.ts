@@ -32,8 +32,6 @@ interface Options {
   readonly csv?: 'bands' | 'what-if' | true;
 }
 
-const STOPPED = 130; // what a shell calls ended by ctrl-C
-
 export function command(world: World): Command {
   return new Command('pull')
     .description(`${summary}. Bands and a ranking, never a promise about a take.`)
@@ -76,7 +74,7 @@ async function simulated(world: World, job: PullJob): Promise<PullOutcome | unde
     await new Promise((resolve) => setImmediate(resolve));
     if (world.stop.aborted) {
       world.err(`${watched ? '\n' : ''}Stopped. Nothing came of it.\n`);
-      world.exitCode = STOPPED;
+      world.exitCode = EXIT.stopped;
       return undefined;
     }
     const { done, value } = work.next();

@@ -15,9 +15,13 @@ export function readAnswer(question: FirstQuestion, typed: string, so?: Partial<
   }
   const value = numberIn(text, question.written);
   const whole = question.written === 'whole';
+  if (value > MOST) return refuse({ path: '', message: `"${text.slice(0, 60)}" cannot be meant.`, cure: cureFor(question, so) });
   if (Number.isFinite(value) && value > 0 && (!whole || Number.isInteger(value))) return { ok: true, value, warnings: [] };
   return refuse({ path: '', message: `"${text.slice(0, 60)}" is not a ${whole ? 'whole ' : ''}number above zero.`, cure: cureFor(question, so) });
 }
+
+/** Pixels of width are the largest number asked for. */
+const MOST = 100_000;
 
 const cureFor = (question: FirstQuestion, so: Partial<FirstAnswers> = {}): string => `Usual: ${question.usual(so)}.`;
 

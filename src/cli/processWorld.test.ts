@@ -1,0 +1,14 @@
+import { expect, test } from 'vitest';
+import { processWorld } from './processWorld.ts';
+
+test('ctrl-C is left to the system until a command asks to hear it: work that never looks up must not swallow it', () => {
+  const before = process.listenerCount('SIGINT');
+  const world = processWorld();
+  expect(process.listenerCount('SIGINT')).toBe(before);
+  const { stop } = world;
+  expect(process.listenerCount('SIGINT')).toBe(before + 1);
+  expect(world.stop).toBe(stop);
+  process.emit('SIGINT');
+  expect(stop.aborted).toBe(true);
+  process.removeAllListeners('SIGINT');
+});

@@ -66,7 +66,14 @@ function bareSets({ costsMin }) {
   const count = costsMin.length;
   let least = Infinity;
   for (let set = 1; set < 2 ** count; set += 1) {
-    for (let last = 0; last < count; last += 1) if ((set >> last) & 1) for (let next = 0; next < count; next += 1) if (!((set >> next) & 1)) least = Math.min(least, set + costsMin[last][next]);
+    for (const [last, costs] of costsMin.entries()) least = Math.min(least, leastOnward(set, last, costs));
   }
+  return least;
+}
+
+function leastOnward(set, last, costs) {
+  if (((set >> last) & 1) === 0) return Infinity;
+  let least = Infinity;
+  for (let next = 0; next < costs.length; next += 1) if (((set >> next) & 1) === 0) least = Math.min(least, set + costs[next]);
   return least;
 }

@@ -13,7 +13,7 @@ import type { SetupGlass } from '../subjects.ts';
 import { type CarriedBy, drivenFromGlass } from './drivenFromGlass.ts';
 import { recording } from './recording.ts';
 import { ringTorque } from './ringTorque.ts';
-import { lensOf } from './squeezeOf.ts';
+import { lensOf, squeezeOf } from './squeezeOf.ts';
 import { temperatureAt } from './temperatureAt.ts';
 import { type ToothPush, toothPushes } from './toothForce.ts';
 
@@ -31,6 +31,8 @@ export interface ImageJump {
   readonly rollCornerPx: number;
   readonly centrePx: number;
   readonly cornerPx: number;
+  /** How far the whole frame jogs because the camera turns on what holds it; `undefined` free in the hands, where nothing does. */
+  readonly framePx: number | undefined;
 }
 
 /** `undefined` where nothing is placed whose gear meets that of a ring. */
@@ -65,7 +67,7 @@ interface Glass {
  * A reversal goes from one side to the other: twice the give, and the free play once. A block bends what it sees by its own turn against the sensor, whatever
  * carries it: turned to camera left it throws the picture by f·θ·(1 − 1/q) against a lens that shifts to camera left, so that the two may cancel.
  */
-function pixels(asking: Asking, subject: SetupGlass, motion: Motion, { body, lens, block }: Glass, { bodyOf }: RigNetwork): Omit<ImageJump, 'push' | 'forceN'> {
+function pixels(asking: Asking, subject: SetupGlass, motion: Motion, { body, lens, block }: Glass, { bodyOf, stands }: RigNetwork): Omit<ImageJump, 'push' | 'forceN'> {
   const { places } = placeSetup(asking.ledger, subject.setup, subject.glass);
   const shot = recording(asking, subject);
   const pixelPitchMm = shot.sensorHeight.value / shot.heightPx;
@@ -81,10 +83,12 @@ function pixels(asking: Asking, subject: SetupGlass, motion: Motion, { body, len
   const yaw = blockYaw({ focalLengthMm, squeeze, yawDeg: clampDeg(2 * turn[1]), pixelPitchMm }).shiftPx;
   const skew = squeezeSkew({ squeeze, rotationDeg: clampDeg(2 * turn[2]), widthPx: shot.widthPx * squeeze, heightPx: shot.heightPx });
   const lensShiftMm = Math.hypot(acrossMm, upMm);
+  const [nods, pans] = motion.turnDegOf(bodyOf(body.ref)).map((deg) => (2 * still(deg) * Math.PI) / 180) as unknown as Vector;
+  const framePx = stands.contacts.length === 0 ? undefined : px(focalLengthMm * Math.hypot(nods, pans / squeezeOf(asking, subject).value));
   const playPx = px(play);
   const centrePx = Math.hypot(Math.sign(acrossMm) * px(Math.abs(acrossMm)) - yaw, px(Math.abs(upMm))) + playPx;
   return {
-    lensShiftMm, lensPx: px(lensShiftMm), yawPx: Math.abs(yaw), playPx, centrePx, rollDeg: Math.abs(2 * turn[2]), leanDeg: Math.abs(skew.verticalLeanDeg), rollCornerPx: skew.cornerShiftPx, cornerPx: centrePx + skew.cornerShiftPx,
+    lensShiftMm, lensPx: px(lensShiftMm), yawPx: Math.abs(yaw), playPx, centrePx, rollDeg: Math.abs(2 * turn[2]), leanDeg: Math.abs(skew.verticalLeanDeg), rollCornerPx: skew.cornerShiftPx, cornerPx: centrePx + skew.cornerShiftPx, framePx,
   };
 }
 

@@ -1,6 +1,9 @@
 import { expect, test } from 'vitest';
 import { askAll, askOne } from '../../../../test/ask.ts';
 import { riggedShoot } from '../../../../test/riggedShoot.ts';
+import type { Draft } from '../../../../test/tinyShoot.ts';
+import { placeSetup } from '../../../assembly/placing/placeSetup.ts';
+import { cross, subtract } from '../../../assembly/placing/Transform.ts';
 import { Ledger } from '../../../shoot/ledger/Ledger.ts';
 import { toothPushes } from '../../quantities/toothForce.ts';
 import { jump } from './jump.ts';
@@ -61,4 +64,22 @@ test('a block that turns with its lens throws the picture by f·θ·(1 − 1/q),
 test('a gear that the driver does not reach pushes nothing: another question’s finding', () => {
   const away = riggedShoot((draft) => (draft.builds.camera.joints['motor-on-rod'].settings.turnDeg = -40));
   expect(askAll(jump, away).filter(({ key }) => key.includes('glass=normal'))).toEqual([]);
+});
+
+test('a camera that gives on its plate jogs the whole frame, beside the jump', () => {
+  const shoot = riggedShoot((draft) => {
+    for (const part of Object.values<Draft>(draft.kit.parts)) for (const point of Object.values<Draft>(part.points ?? {})) point.stiffness = FIRM;
+    draft.kit.parts.plate.points.top.stiffness = undefined;
+    draft.kit.parts.body.points.base.stiffness = { ...FIRM, xNmPerRad: 1000, yNmPerRad: 1000, zNmPerRad: 1000 };
+  });
+  const answer = askOne(jump, shoot, 'glass=normal');
+  const ledger = new Ledger(shoot);
+  const [push] = toothPushes(ledger, 'sticks', 'normal');
+  const plate = placeSetup(ledger, 'sticks', 'normal').places.get('camera/plate');
+  if (push === undefined || plate === undefined) throw new Error('Motor or plate have no place.');
+  // Statics by hand: ring and motor push each other, so that only the screw between body and plate gives, by F × arm over 1000 N·m/rad, to either side; f·θ up and down, f·θ/q across.
+  const forceN = answer.steps?.[0]?.amount?.value ?? Number.NaN;
+  const [x, y] = cross(subtract(push.at, plate.t), push.along).map((arm) => (2 * forceN * arm) / 1e6);
+  const px = (58 * Math.hypot(x ?? Number.NaN, (y ?? Number.NaN) / 1.5)) / (23.8 / 3968);
+  expect(answer.steps?.find(({ says }) => says.startsWith('besides'))?.amount?.value).toBeCloseTo(px, 3);
 });

@@ -16,7 +16,7 @@ export const jump = question<SetupGlass>({
   kind: 'immediate',
   explains:
     'A gear on a rod pushes the lens sideways with the torque of its ring over the radius of its gear; the push falls back on whatever carries the motor or wheel. When the pull reverses, the push changes sides, and whatever gives between sensor and glass gives twice, plus the free play of the seat. ' +
-    'The placed rig is solved as rigid bodies on springs, and what moves against the sensor is turned into pixels: shift of the taking lens at its principal point; yaw of a block in front, f·θ·(1 − 1/q), which may work against that shift; roll of a block, which turns its squeeze, so that verticals lean and corners shift. Carried on a collar or on a rod that rides with the glass, the push comes back ' +
+    'The placed rig is solved as rigid bodies on springs, and what moves against the sensor is turned into pixels; that the camera itself turns on what holds it is shown beside it, and not counted: shift of the taking lens at its principal point; yaw of a block in front, f·θ·(1 − 1/q), which may work against that shift; roll of a block, which turns its squeeze, so that verticals lean and corners shift. Carried on a collar or on a rod that rides with the glass, the push comes back ' +
     'to the barrel it left, and the lever is gone. Stiffness of seats and clamps is an estimate, a third to three times: film a chart while the gear is pushed to and fro to know it.',
   sources: ['finite elements of beams and springs: Logan', 'spur gears: ISO 21771', 'shift and yaw: derived; roll: optics.squeezeSkew', 'common practice: a motor twists the lens in its mount, and a collar removes the lever'],
   subjects: (ledger) => eachGlass(ledger).filter(({ setup, glass }) => toothPushes(ledger, setup, glass).length > 0),
@@ -41,7 +41,7 @@ export const jump = question<SetupGlass>({
   },
 });
 
-function steps({ forceN, lensShiftMm, lensPx, yawPx, playPx, rollDeg, leanDeg, rollCornerPx, push }: ImageJump): Step[] {
+function steps({ forceN, lensShiftMm, lensPx, yawPx, playPx, rollDeg, leanDeg, rollCornerPx, framePx, push }: ImageJump): Step[] {
   return [
     { says: `push of the teeth on ${push.ring.piece.name}: torque of the ring over ${printNumber(push.ringRadiusM * 1000)} mm`, amount: { value: forceN, unit: 'N' } },
     { says: `the taking lens shifts by ${printNumber(lensShiftMm * 1000)} µm from one side to the other`, amount: { value: lensPx, unit: 'px' } },
@@ -50,6 +50,7 @@ function steps({ forceN, lensShiftMm, lensPx, yawPx, playPx, rollDeg, leanDeg, r
       { says: 'the block turns to the side', amount: { value: yawPx, unit: 'px' as const } },
       { says: `the block rolls by ${printNumber(rollDeg, 2)}°: verticals lean by ${printNumber(leanDeg, 2)}°, and a corner shifts`, amount: { value: rollCornerPx, unit: 'px' as const } },
     ]),
+    ...(framePx === undefined ? [] : [{ says: 'besides, not counted: the camera turns on what holds it, and the whole frame jogs by', amount: { value: framePx, unit: 'px' as const } }]),
   ];
 }
 

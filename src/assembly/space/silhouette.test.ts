@@ -40,9 +40,11 @@ const size = fc.double({ min: 5, max: 400, noNaN: true });
 const spot = fc.double({ min: -300, max: 300, noNaN: true });
 property.prop([fc.array(fc.record({ size: fc.tuple(size, size, size), at: fc.tuple(spot, spot, spot) }), { minLength: 1, maxLength: 8 })])('the union is at least the largest and at most the sum, from every side', (boxes) => {
   const each = boxes.map((one) => silhouettes([box(one.size, one.at)]));
+  // Ends nearer than 0.05 mm are one: at most a strip so thin is missed or counted twice at each.
+  const slack = 0.05 * 2 * boxes.length * boxes.reduce((sum, one) => sum + one.size[1], 0);
   for (const [at, { areaMm2 }] of silhouettes(boxes.map((one) => box(one.size, one.at))).entries()) {
     const alone = each.map((one) => one[at]?.areaMm2 ?? 0);
-    expect(areaMm2).toBeGreaterThan(Math.max(...alone) * 0.999);
-    expect(areaMm2).toBeLessThan(alone.reduce((sum, one) => sum + one, 0) * 1.001);
+    expect(areaMm2).toBeGreaterThan(Math.max(...alone) * 0.999 - slack);
+    expect(areaMm2).toBeLessThan(alone.reduce((sum, one) => sum + one, 0) * 1.001 + slack);
   }
 });

@@ -8,8 +8,8 @@ import { type RigNetwork, type Variation, rigNetwork } from './rigNetwork.ts';
 /** A camera build held fast at its anchor under its own weight, whichever way it is turned. */
 export interface UnderWeight {
   readonly rig: RigNetwork;
-  /** Under the weight pulling along x, y and z; any other way is a mix of the three. */
-  readonly alongAxes: () => readonly [Answered, Answered, Answered];
+  /** What each spring carries with the weight pulling along x, y and z; any other way is a mix of the three. */
+  readonly springsAlongAxes: () => readonly ReturnType<Answered['springs']>[];
   /** How it moves and what it carries upright, as it is used. */
   readonly upright: Answered;
 }
@@ -24,9 +24,13 @@ export function underWeight(ledger: Ledger, setup: string, glass: string, variat
     const rig = heldFast(ledger, setup, glass, variation);
     if (rig === undefined || rig.network.freeMotions.length > 0) return undefined;
     const solve = (way: Vector) => rig.network.solve(weightLoads(rig, way));
-    return { rig, alongAxes: () => [solve([1, 0, 0]), solve([0, 1, 0]), solve([0, 0, 1])], upright: solve(ATTITUDES.upright) };
+    let alongAxes: readonly ReturnType<Answered['springs']>[] | undefined;
+    const springsAlongAxes = () => (alongAxes ??= AXES.map((way) => solve(way).springs()));
+    return { rig, springsAlongAxes, upright: solve(ATTITUDES.upright) };
   });
 }
+
+const AXES: readonly Vector[] = [[1, 0, 0], [0, 1, 0], [0, 0, 1]];
 
 /** Twenty-six ways to pull, evenly round: none is further than 28° from the nearest. */
 export const EVERY_WAY: readonly Vector[] = [-1, 0, 1].flatMap((x) => [-1, 0, 1].flatMap((y) => [-1, 0, 1].flatMap((z): Vector[] => {

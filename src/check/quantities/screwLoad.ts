@@ -36,25 +36,21 @@ export interface Tightened {
 /** The thread of a socket shears on about this share of the cylinder of its diameter. FED-STD-H28, from memory: 0.85 at nominal size, less with tolerances. */
 const THREAD_SHARE = 0.75;
 
-/** Joints of the camera build that screws hold, with one glass. */
-export const screwLoads = (asking: Asking, { setup, glass }: SetupGlass): readonly ScrewLoad[] => asking.ledger.cell(`screw loads|${setup}|${glass}`, () => loadsOf(asking, { setup, glass }));
-
-function loadsOf(asking: Asking, { setup, glass }: SetupGlass): ScrewLoad[] {
+/** What hangs on one joint that screws hold, with one glass; `undefined` where it is none, or the rig cannot be reckoned. */
+export function screwLoad(asking: Asking, { setup, glass }: SetupGlass, path: string): ScrewLoad | undefined {
   const solved = underWeight(asking.ledger, setup, glass);
-  if (solved === undefined) return [];
-  const { rig, alongAxes } = solved;
+  const at = solved?.rig.springs.findIndex((spring) => spring !== 'ground' && spring.joint.path === path) ?? -1;
+  const held = solved?.rig.springs[at];
+  if (solved === undefined || held === undefined || held === 'ground' || !isScrewed(held)) return undefined;
   const purpose = asking.ledger.at(`builds/${asking.ledger.at(`setups/${setup}/camera`) as string}/purpose`);
   const jolts = asking.assume(purpose === 'vehicle' ? mechanics.vehicleFactor : mechanics.handlingFactor).value;
-  const carried = alongAxes().map((one) => one.springs());
-  return rig.springs.flatMap((spring, at): ScrewLoad[] => {
-    if (spring === 'ground' || !isScrewed(spring)) return [];
-    const along = carried.map((all) => all[at]?.onB ?? NOTHING) as unknown as readonly [Wrench, Wrench, Wrench];
-    return [worstWay(asking, spring, EVERY_WAY.map((way) => mixed(along, way)), jolts)];
-  });
+  const along = solved.springsAlongAxes().map((all) => all[at]?.onB ?? NOTHING) as unknown as readonly [Wrench, Wrench, Wrench];
+  return worstWay(asking, held, EVERY_WAY.map((way) => mixed(along, way)), jolts);
 }
 
 const NOTHING: Wrench = { forceN: [0, 0, 0], momentNm: [0, 0, 0] };
-const isScrewed = ({ joint: { a, b }, type }: JointHold): boolean => type.name.includes('screw') && [a, b].every(({ point }) => SCREWED.has(point.kind));
+/** Whether screws hold it: threads on both sides, not a shape that stands in for them. */
+export const isScrewed = ({ joint: { a, b }, type }: Pick<JointHold, 'joint' | 'type'>): boolean => type.name.includes('screw') && [a, b].every(({ point }) => SCREWED.has(point.kind));
 const SCREWED: ReadonlySet<string> = new Set(['thread', 'hole', 'stud', 'tripod plate']);
 
 function worstWay(asking: Asking, held: JointHold, wrenches: readonly Wrench[], jolts: number): ScrewLoad {

@@ -1,11 +1,13 @@
+import { typeOf } from '../../../assembly/hold/jointHold.ts';
+import { placeSetup } from '../../../assembly/placing/placeSetup.ts';
 import type { Ledger } from '../../../shoot/ledger/Ledger.ts';
 import { printAmount, printNumber } from '../../../units/print.ts';
 import type { Mend, Side } from '../../answer.ts';
-import { Asking } from '../../Asking.ts';
+import type { Asking } from '../../Asking.ts';
 import { type Sayings, judgeRatio } from '../../judge.ts';
 import { buildsInUse, isCamera, usesOf } from '../../quantities/buildsInUse.ts';
 import { cautionsFor } from '../../quantities/estimateNote.ts';
-import { type ScrewLoad, screwLoads } from '../../quantities/screwLoad.ts';
+import { type ScrewLoad, isScrewed, screwLoad } from '../../quantities/screwLoad.ts';
 import { question } from '../../question.ts';
 
 interface Screwed {
@@ -43,19 +45,21 @@ export const screw = question<Screwed>({
 
 /** Every screwed joint of a camera build in use. */
 function screwed(ledger: Ledger): Screwed[] {
-  const asking = new Asking(ledger);
   return buildsInUse(ledger).flatMap((build) => {
     const subjects = new Map<string, Screwed>();
-    for (const use of usesOf(ledger, build)) {
-      if (!isCamera(ledger, use, build)) continue;
-      for (const { hold: { joint } } of screwLoads(asking, use)) subjects.set(joint.path, { build, joint: joint.path, at: `${joint.b.piece.name} on ${joint.a.piece.name}` });
+    for (const { setup, glass } of usesOf(ledger, build).filter((use) => isCamera(ledger, use, build))) {
+      const { model, places } = placeSetup(ledger, setup, glass);
+      for (const { joint } of [...model.tree, ...model.loops]) {
+        const own = [joint.a, joint.b].every(({ ref, piece }) => piece.build === build && places.has(ref));
+        if (own && isScrewed({ joint, type: typeOf(joint) })) subjects.set(joint.path, { build, joint: joint.path, at: `${joint.b.piece.name} on ${joint.a.piece.name}` });
+      }
     }
     return [...subjects.values()];
   });
 }
 
 function worstUse(asking: Asking, build: string, path: string): ScrewLoad | undefined {
-  const all = usesOf(asking.ledger, build).flatMap((use) => (isCamera(asking.ledger, use, build) ? screwLoads(asking, use).filter(({ hold }) => hold.joint.path === path) : []));
+  const all = usesOf(asking.ledger, build).flatMap((use) => (isCamera(asking.ledger, use, build) ? (screwLoad(asking, use, path) ?? []) : []));
   return all.reduce<ScrewLoad | undefined>((worst, one) => (worst === undefined || useOf(one) > useOf(worst) ? one : worst), undefined);
 }
 

@@ -1,4 +1,5 @@
-import { type RigNetwork, rigNetwork } from '../../assembly/hold/rigNetwork.ts';
+import type { RigNetwork } from '../../assembly/hold/rigNetwork.ts';
+import { heldFast } from '../../assembly/hold/underWeight.ts';
 import type { Ledger } from '../../shoot/ledger/Ledger.ts';
 import type { SetupGlass } from '../subjects.ts';
 import { cautionsFor } from './estimateNote.ts';
@@ -6,7 +7,7 @@ import { listed } from './listed.ts';
 
 /** What every answer must say that rests on the forces in a camera build. */
 export function forceNotes(ledger: Ledger, { setup, glass }: SetupGlass): string[] {
-  const rig = rigNetwork(ledger, setup, glass);
+  const rig = heldFast(ledger, setup, glass);
   return [...cautionsFor(ledger.at(`builds/${ledger.at(`setups/${setup}/camera`) as string}/purpose`)), ...(rig === undefined ? [] : [...bonded(rig), ...leftOut(rig)])];
 }
 

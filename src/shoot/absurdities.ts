@@ -43,6 +43,8 @@ function walk(value: unknown, key: string, way: Way | undefined, faults: Fault[]
   const isFigure = typeof (value as { value?: unknown }).value === 'number';
   if (isFigure) faults.push(...crossedBounds(value as StatedBounds, way));
   for (const [inner, entry] of Object.entries(value)) {
+    // How far a figure may be out is no figure of its kind: it may be nothing.
+    if (isFigure && inner === 'plusMinus') continue;
     const innerKey = Array.isArray(value) || (isFigure && inner !== 'note') ? key : inner;
     walk(entry, innerKey, { to: inner, from: way }, faults);
   }

@@ -1,5 +1,6 @@
 import { NoAnswer } from '../../calculator.ts';
 import { NO_INERTIA, composite } from '../massProperties.ts';
+import { solveTensor } from '../solveTensor.ts';
 import { type Tensor, type Vector, ZERO, cross, dot, minus, plus, times } from '../vector.ts';
 import { type Frame, frameOf } from './Frame.ts';
 import type { FreeMotion } from './freeMotion.ts';
@@ -55,7 +56,9 @@ export class FloatingNetwork {
       return plus(plus(sum, momentNm), cross(leverM(place), forceN));
     }, ZERO);
     const shove = times(force, -1000 / whole.massG);
-    const spin = times(solveTensor(whole.inertiaKgM2, moment), -1);
+    const turning = solveTensor(whole.inertiaKgM2, moment);
+    if (turning === undefined) throw new NoAnswer('bodies', 'These bodies have no inertia about some axis, so nothing bears a moment about it. Give them mass and inertia.');
+    const spin = times(turning, -1);
     return this.bodies.map(({ name }, i) => ({
       body: name,
       forceN: times(plus(shove, cross(spin, leverM(parts[i]!.centreMm))), parts[i]!.massG * 1e-3),
@@ -65,13 +68,3 @@ export class FloatingNetwork {
 }
 
 const timesTensor = (tensor: Tensor, v: Vector): Vector => [dot(tensor[0], v), dot(tensor[1], v), dot(tensor[2], v)];
-
-/** Cramer's rule; a `NoAnswer` where some axis has no inertia to bear a moment. */
-function solveTensor([a, b, c]: Tensor, moment: Vector): Vector {
-  const volume = dot(a, cross(b, c));
-  if (!(volume > 1e-15 * (a[0] + b[1] + c[2]) ** 3)) {
-    throw new NoAnswer('bodies', 'These bodies have no inertia about some axis, so nothing bears a moment about it. Give them mass and inertia.');
-  }
-  // The inverse of a matrix of rows has the cross products of the rows as columns.
-  return times(plus(plus(times(cross(b, c), moment[0]), times(cross(c, a), moment[1])), times(cross(a, b), moment[2])), 1 / volume);
-}

@@ -1,10 +1,11 @@
-import { type RigNetwork, rigNetwork } from '../../assembly/hold/rigNetwork.ts';
+import { meanTurn } from '../../assembly/hold/meanTurn.ts';
+import type { RigNetwork } from '../../assembly/hold/rigNetwork.ts';
+import { heldFast } from '../../assembly/hold/underWeight.ts';
 import { opticalPath } from '../../assembly/opticalPath.ts';
 import { placeSetup } from '../../assembly/placing/placeSetup.ts';
-import { IDENTITY, type Vector, apply, scale } from '../../assembly/placing/Transform.ts';
+import { scale } from '../../assembly/placing/Transform.ts';
 import type { SetupPiece } from '../../assembly/setupPieces.ts';
 import type { Motion } from '../../calc/mechanics/network/Motion.ts';
-import { blockYaw } from '../../calc/mechanics/blockYaw.ts';
 import { imageShift } from '../../calc/mechanics/imageShift.ts';
 import { squeezeSkew } from '../../calc/optics/squeezeSkew.ts';
 import { hold } from '../../standards/assumptions/hold.ts';
@@ -13,7 +14,8 @@ import type { SetupGlass } from '../subjects.ts';
 import { type CarriedBy, drivenFromGlass } from './drivenFromGlass.ts';
 import { recording } from './recording.ts';
 import { ringTorque } from './ringTorque.ts';
-import { lensOf, squeezeOf } from './squeezeOf.ts';
+import { sightLine } from './sightLine.ts';
+import { lensOf } from './squeezeOf.ts';
 import { temperatureAt } from './temperatureAt.ts';
 import { type ToothPush, toothPushes } from './toothForce.ts';
 
@@ -21,39 +23,42 @@ import { type ToothPush, toothPushes } from './toothForce.ts';
 export interface ImageJump {
   readonly push: ToothPush;
   readonly forceN: number;
-  /** Of the taking lens across its axis, and of the whole picture for it. */
+  /** Of the taking lens across its axis. */
   readonly lensShiftMm: number;
+  /** What each would move the picture by itself: the lens, the block to its side, the camera as a whole, the free play of the seat. */
   readonly lensPx: number;
   readonly yawPx: number;
+  readonly framePx: number;
   readonly playPx: number;
   readonly rollDeg: number;
   readonly leanDeg: number;
   readonly rollCornerPx: number;
+  /** All together, each with its sense. */
   readonly centrePx: number;
   readonly cornerPx: number;
-  /** How far the whole frame jogs because the camera turns on what holds it; `undefined` free in the hands, where nothing does. */
-  readonly framePx: number | undefined;
 }
 
-/** `undefined` where nothing is placed whose gear meets that of a ring. */
+/** Of all drives whose gear meets that of a ring, the one that moves the picture most; `undefined` where there is none. */
 export function imageJump(asking: Asking, subject: SetupGlass, carriedBy: CarriedBy = 'as built'): ImageJump | undefined {
   return asking.ledger.cell(`image jump|${subject.setup}|${subject.glass}|${carriedBy}`, () => {
-    const push = toothPushes(asking.ledger, subject.setup, subject.glass)[0];
-    const path = opticalPath(asking.ledger, subject.setup, subject.glass);
-    const rig = push === undefined ? undefined : rigNetwork(asking.ledger, subject.setup, subject.glass, drivenFromGlass(asking.ledger, subject, push, carriedBy));
-    if (push?.mesh.meets !== true || rig === undefined || path.body === undefined || rig.network.freeMotions.length > 0) return undefined;
-    const torque = ringTorque(asking, push.ring.piece, temperatureAt(asking, subject));
-    const forceN = torque.value / push.ringRadiusM;
-    const motion = pushed(rig, push, forceN);
-    return { push, forceN, ...pixels(asking, subject, motion, { body: path.body, lens: lensOf(path, subject.glass), block: path.block }, rig) };
+    const all = toothPushes(asking.ledger, subject.setup, subject.glass).flatMap((push) => (push.mesh.meets ? (jumpBy(asking, subject, push, carriedBy) ?? []) : []));
+    return all.reduce<ImageJump | undefined>((worst, one) => (worst === undefined || one.cornerPx > worst.cornerPx ? one : worst), undefined);
   });
 }
 
-/** The friction of the ring passes the push on to the barrel, so that it acts where the teeth meet; its reaction on the driver. */
-function pushed({ network, bodyOf }: RigNetwork, { ring, driver, at, along }: ToothPush, forceN: number): Motion {
+function jumpBy(asking: Asking, subject: SetupGlass, push: ToothPush, carriedBy: CarriedBy): ImageJump | undefined {
+  const path = opticalPath(asking.ledger, subject.setup, subject.glass);
+  const rig = heldFast(asking.ledger, subject.setup, subject.glass, drivenFromGlass(asking.ledger, subject, push, carriedBy));
+  if (rig === undefined || path.body === undefined || rig.network.freeMotions.length > 0) return undefined;
+  const forceN = ringTorque(asking, push.ring.piece, temperatureAt(asking, subject)).value / push.ringRadiusM;
+  return { push, forceN, ...pixels(asking, subject, reversed(rig, push, forceN), { body: path.body, lens: lensOf(path, subject.glass), block: path.block }, rig) };
+}
+
+/** The friction of the ring passes the push on to the barrel, so that it acts where the teeth meet; its reaction on the driver. From one side to the other: twice. */
+function reversed({ network, bodyOf }: RigNetwork, { ring, driver, at, along }: ToothPush, forceN: number): Motion {
   return network.solve([
-    { body: bodyOf(ring.ref), forceN: scale(along, forceN), atMm: at },
-    { body: bodyOf(driver.ref), forceN: scale(along, -forceN), atMm: at },
+    { body: bodyOf(ring.ref), forceN: scale(along, 2 * forceN), atMm: at },
+    { body: bodyOf(driver.ref), forceN: scale(along, -2 * forceN), atMm: at },
   ]).motion;
 }
 
@@ -63,32 +68,23 @@ interface Glass {
   readonly block: SetupPiece | undefined;
 }
 
-/**
- * A reversal goes from one side to the other: twice the give, and the free play once. A block bends what it sees by its own turn against the sensor, whatever
- * carries it: turned to camera left it throws the picture by f·θ·(1 − 1/q) against a lens that shifts to camera left, so that the two may cancel.
- */
-function pixels(asking: Asking, subject: SetupGlass, motion: Motion, { body, lens, block }: Glass, { bodyOf, stands }: RigNetwork): Omit<ImageJump, 'push' | 'forceN'> {
-  const { places } = placeSetup(asking.ledger, subject.setup, subject.glass);
+/** A head or a mount keeps the picture's own level; a shoulder and hands do not in the time of a reversal, so that the rig turns about itself. */
+function pixels(asking: Asking, subject: SetupGlass, motion: Motion, { body, lens, block }: Glass, rig: RigNetwork): Omit<ImageJump, 'push' | 'forceN'> {
   const shot = recording(asking, subject);
   const pixelPitchMm = shot.sensorHeight.value / shot.heightPx;
-  const focalLengthMm = asking.figure(lens.part, 'lens/focalLengthMm').value;
-  const principal: Vector = apply(places.get(body.ref) ?? IDENTITY, [0, 0, focalLengthMm]);
-  const { shiftMm } = motion.relative({ of: bodyOf(lens.ref), to: bodyOf(body.ref), atMm: principal });
-  const [acrossMm, upMm] = [still(2 * shiftMm[0]), still(2 * shiftMm[1])];
   // Far subjects: a near one jumps further by its magnification, a twentieth at most.
-  const px = (mm: number) => imageShift({ magnification: 0, shiftMm: mm, pixelPitchMm }).shiftPx;
-  const play = seatPlay(asking, subject, lens);
-  const turn = (block === undefined ? [0, 0, 0] : motion.relative({ of: bodyOf(block.ref), to: bodyOf(body.ref), atMm: principal }).turnDeg).map(still) as unknown as Vector;
+  const px = (mm: number) => imageShift({ magnification: 0, shiftMm: still(mm), pixelPitchMm }).shiftPx;
+  const firm = rig.stands.contacts.some(({ type }) => type.name !== 'shoulder' && type.name !== 'hands');
+  const sight = sightLine(asking, subject, rig)(motion, firm ? undefined : meanTurn(rig, motion));
+  const rollDeg = block === undefined ? 0 : still(motion.relative({ of: rig.bodyOf(block.ref), to: rig.bodyOf(body.ref), atMm: [0, 0, 0] }).turnDeg[2]);
   const squeeze = block === undefined ? 1 : asking.figure(block.part, 'block/squeeze').value;
-  const yaw = blockYaw({ focalLengthMm, squeeze, yawDeg: clampDeg(2 * turn[1]), pixelPitchMm }).shiftPx;
-  const skew = squeezeSkew({ squeeze, rotationDeg: clampDeg(2 * turn[2]), widthPx: shot.widthPx * squeeze, heightPx: shot.heightPx });
-  const lensShiftMm = Math.hypot(acrossMm, upMm);
-  const [nods, pans] = motion.turnDegOf(bodyOf(body.ref)).map((deg) => (2 * still(deg) * Math.PI) / 180) as unknown as Vector;
-  const framePx = stands.contacts.length === 0 ? undefined : px(focalLengthMm * Math.hypot(nods, pans / squeezeOf(asking, subject).value));
-  const playPx = px(play);
-  const centrePx = Math.hypot(Math.sign(acrossMm) * px(Math.abs(acrossMm)) - yaw, px(Math.abs(upMm))) + playPx;
+  const skew = squeezeSkew({ squeeze, rotationDeg: clampDeg(rollDeg), widthPx: shot.widthPx * squeeze, heightPx: shot.heightPx });
+  const lensShiftMm = Math.hypot(...sight.lens);
+  const playPx = px(seatPlay(asking, subject, lens));
+  const centrePx = px(Math.hypot(sight.across, sight.up)) + playPx;
   return {
-    lensShiftMm, lensPx: px(lensShiftMm), yawPx: Math.abs(yaw), playPx, centrePx, rollDeg: Math.abs(2 * turn[2]), leanDeg: Math.abs(skew.verticalLeanDeg), rollCornerPx: skew.cornerShiftPx, cornerPx: centrePx + skew.cornerShiftPx, framePx,
+    lensShiftMm: still(lensShiftMm), lensPx: px(lensShiftMm), yawPx: px(Math.abs(sight.block)), framePx: px(Math.hypot(...sight.frame)), playPx, rollDeg: Math.abs(rollDeg), leanDeg: Math.abs(skew.verticalLeanDeg),
+    rollCornerPx: skew.cornerShiftPx, centrePx, cornerPx: centrePx + skew.cornerShiftPx,
   };
 }
 

@@ -1,8 +1,6 @@
 import { rigModes } from '../../assembly/hold/rigModes.ts';
 import { type RigNetwork, type Variation, rigNetwork } from '../../assembly/hold/rigNetwork.ts';
-import { opticalPath } from '../../assembly/opticalPath.ts';
-import { placeSetup } from '../../assembly/placing/placeSetup.ts';
-import { IDENTITY, type Vector, add, apply, dot, length, scale, subtract } from '../../assembly/placing/Transform.ts';
+import { type Vector, add, dot, length, scale, subtract } from '../../assembly/placing/Transform.ts';
 import { convexParts, worldSolids } from '../../assembly/space/worldSolids.ts';
 import { type RollingShutterWobble, rollingShutterWobble } from '../../calc/mechanics/rollingShutterWobble.ts';
 import type { Motion } from '../../calc/mechanics/network/Motion.ts';
@@ -14,7 +12,7 @@ import type { SetupGlass } from '../subjects.ts';
 import { type CarriedBy, drivenFromGlass } from './drivenFromGlass.ts';
 import { recording } from './recording.ts';
 import { ringTorque } from './ringTorque.ts';
-import { lensOf, squeezeOf } from './squeezeOf.ts';
+import { sightLine } from './sightLine.ts';
 import { temperatureAt } from './temperatureAt.ts';
 import { toothPushes } from './toothForce.ts';
 
@@ -51,12 +49,18 @@ export function pictureShake(asking: Asking, subject: SetupGlass, { readoutMs, .
   const touches = reversals(asking, subject, rig);
   const modes = touches.length === 0 ? [] : rigModes(asking.ledger, setup, glass, variation);
   if (modes.length === 0) return undefined;
-  const pixelsOf = sightOf(asking, subject, rig);
+  const sight = sightLine(asking, subject, rig);
+  const shot = recording(asking, subject);
+  const pixelsOf = (shape: Motion) => (Math.hypot(sight(shape).across, sight(shape).up) * shot.heightPx) / shot.sensorHeight.value;
+  const reversalS = asking.assume(hold.reversalMs).value / 1000;
   const frameRateHz = asking.ledger.at(`setups/${setup}/frameRateHz`) as number;
   const sensor: Sensor = { readoutMs, frameRateHz, exposureMs: (1000 * asking.assume(hold.shutterDeg).value) / (360 * frameRateHz) };
-  const all = modes.flatMap((mode) => touches.map((touch) => shaken(mode, touch, pixelsOf(mode.shape), sensor)));
+  const all = modes.flatMap((mode) => touches.map((touch) => shaken(mode, touch, pixelsOf(mode.shape) * suddenness(mode.frequencyHz, reversalS), sensor)));
   return all.reduce((worst, one) => (one.seen.bendPx > worst.seen.bendPx ? one : worst));
 }
+
+/** Of the swing that a sudden step leaves, how much one leaves at most that takes so long: |sin(π·f·t)|/(π·f·t), without its zeros. */
+const suddenness = (frequencyHz: number, stepS: number): number => Math.min(1, 1 / (Math.PI * frequencyHz * stepS));
 
 /** What a step of force leaves in a mode of unit modal mass: a swing of φ·F/ω² to either side. */
 function shaken(mode: Mode, { by, loads }: Touch, pixels: number, { readoutMs, exposureMs, frameRateHz }: Sensor): PictureShake {
@@ -64,24 +68,6 @@ function shaken(mode: Mode, { by, loads }: Touch, pixels: number, { readoutMs, e
   const work = loads.reduce((sum, { body, forceN = [0, 0, 0], atMm = [0, 0, 0] }) => sum + dot(forceN, scale(shape.shiftAt(body, atMm), 1e-3)), 0);
   const amplitudePx = (pixels * Math.abs(work)) / (2 * Math.PI * frequencyHz) ** 2;
   return { mode, frequencyHz, by, amplitudePx, seen: rollingShutterWobble({ amplitudePx, frequencyHz, readoutMs, exposureMs, frameRateHz }) };
-}
-
-/** How far the picture of something far moves in a mode, pixels: the camera nods and pans, the lens shifts before the sensor, a block yaws by itself. */
-function sightOf(asking: Asking, subject: SetupGlass, { bodyOf }: RigNetwork): (shape: Motion) => number {
-  const path = opticalPath(asking.ledger, subject.setup, subject.glass);
-  const lens = lensOf(path, subject.glass);
-  const body = path.body ?? lens;
-  const shot = recording(asking, subject);
-  const focalLengthMm = asking.figure(lens.part, 'lens/focalLengthMm').value;
-  const squeeze = squeezeOf(asking, subject).value;
-  const pixelMm = shot.sensorHeight.value / shot.heightPx;
-  const principal: Vector = apply(placeSetup(asking.ledger, subject.setup, subject.glass).places.get(body.ref) ?? IDENTITY, [0, 0, focalLengthMm]);
-  return (shape) => {
-    const [nods, pans] = shape.turnDegOf(bodyOf(body.ref)).map((deg) => (deg * Math.PI) / 180) as unknown as Vector;
-    const [across, up] = shape.relative({ of: bodyOf(lens.ref), to: bodyOf(body.ref), atMm: principal }).shiftMm;
-    const yaws = path.block === undefined ? 0 : (shape.relative({ of: bodyOf(path.block.ref), to: bodyOf(body.ref), atMm: principal }).turnDeg[1] * Math.PI) / 180;
-    return Math.hypot((focalLengthMm * pans) / squeeze + across - focalLengthMm * yaws * (1 - 1 / squeeze), up - focalLengthMm * nods) / pixelMm;
-  };
 }
 
 /** A drive that reverses: the push of its teeth changes sides, and with a wheel on rods the push of the hand. */

@@ -19,5 +19,6 @@ export const hold = assumptions('hold', {
   sagMm: { value: 2, low: 1, high: 4, unit: 'mm', says: 'sag of a piece that is seen, and that opens gears or shifts a matte box', source: 'estimate, common practice' },
   sagDeg: { value: 1, low: 0.5, high: 2, unit: 'deg', says: 'nod of a piece that is seen', source: 'estimate, common practice' },
   shutterDeg: { value: 180, low: 90, high: 270, unit: 'deg', says: 'opening of the shutter', source: 'common practice' },
+  reversalMs: { value: 20, low: 5, high: 60, unit: 'ms', says: 'time in which a drive that reverses brings its push to the other side', source: 'estimate: play crossed at the speed of a rack, friction turned over at once' },
   wobbleHz: { value: 8, low: 6, high: 12, unit: 'Hz', says: 'frequency above which steps, hands and switches no longer set a rig swinging', source: 'estimate: walking shakes at 2 Hz and its multiples, hands tremble at 8 to 12 Hz' },
 });

@@ -66,12 +66,18 @@ test('a gear that the driver does not reach pushes nothing: another question’s
   expect(askAll(jump, away).filter(({ key }) => key.includes('glass=normal'))).toEqual([]);
 });
 
-test('a camera that gives on its plate jogs the whole frame, beside the jump', () => {
-  const shoot = riggedShoot((draft) => {
+/** All is firm but the screw between body and plate. */
+const onPlate = (change: (draft: Draft) => void = () => undefined) =>
+  riggedShoot((draft) => {
     for (const part of Object.values<Draft>(draft.kit.parts)) for (const point of Object.values<Draft>(part.points ?? {})) point.stiffness = FIRM;
     draft.kit.parts.plate.points.top.stiffness = undefined;
     draft.kit.parts.body.points.base.stiffness = { ...FIRM, xNmPerRad: 1000, yNmPerRad: 1000, zNmPerRad: 1000 };
+    change(draft);
   });
+const frameOf = (answer: ReturnType<typeof askOne>) => answer.steps?.find(({ says }) => says === 'the camera itself turns')?.amount?.value ?? Number.NaN;
+
+test('a camera that gives on its plate takes the picture along', () => {
+  const shoot = onPlate();
   const answer = askOne(jump, shoot, 'glass=normal');
   const ledger = new Ledger(shoot);
   const [push] = toothPushes(ledger, 'sticks', 'normal');
@@ -81,5 +87,12 @@ test('a camera that gives on its plate jogs the whole frame, beside the jump', (
   const forceN = answer.steps?.[0]?.amount?.value ?? Number.NaN;
   const [x, y] = cross(subtract(push.at, plate.t), push.along).map((arm) => (2 * forceN * arm) / 1e6);
   const px = (58 * Math.hypot(x ?? Number.NaN, (y ?? Number.NaN) / 1.5)) / (23.8 / 3968);
-  expect(answer.steps?.find(({ says }) => says.startsWith('besides'))?.amount?.value).toBeCloseTo(px, 3);
+  expect(frameOf(answer)).toBeCloseTo(px, 3);
+  expect(answer.needs?.amount.value).toBeGreaterThan(px * 0.9);
+});
+
+test('on a shoulder plate and camera turn against each other about the mass of the rig: the camera turns less than against a head', () => {
+  const shoulder = askOne(jump, onPlate((draft) => (draft.builds.camera.purpose = 'shoulder')), 'glass=normal');
+  expect(frameOf(shoulder)).toBeGreaterThan(0);
+  expect(frameOf(shoulder)).toBeLessThan(frameOf(askOne(jump, onPlate(), 'glass=normal')));
 });

@@ -6,6 +6,7 @@ import { CARRIAGE_EDITION } from '../../../standards/carriageLimits.ts';
 import { printNumber } from '../../../units/print.ts';
 import type { Mend, Step } from '../../answer.ts';
 import { cannotJudge, judgeYes } from '../../judge.ts';
+import { origin } from '../../origin.ts';
 import { inWords } from '../../quantities/buildWeight.ts';
 import { type FlightItem, flightKit, flightTools } from '../../quantities/flightKit.ts';
 import { type FlightLot, type FlightPlan, flightPlan, lotWords, massOf, planFlight } from '../../quantities/flightPlan.ts';
@@ -38,7 +39,7 @@ export const flies = question<{ readonly day: string }>({
         fails: plan.freight ? 'The kit is freight, not baggage.' : `Too heavy for any piece of baggage: ${listed(stays)}.`,
       },
       needs: { amount: { value: plan.freight ? plan.atLeast : cases.length, unit: 'count' }, from: casesWords(plan), word: 'cases' },
-      has: { amount: { value: included, unit: 'count' }, from: `come with ${tickets}${plan.nobodyEntered ? ', nobody being entered in the crew' : ''} (assumed)`, word: 'included' },
+      has: { amount: { value: included, unit: 'count' }, from: `come with ${tickets}${plan.nobodyEntered ? ', nobody being entered in the crew' : ''} ${origin(assume(ledger, carry.casesEach))}`, word: 'included' },
       steps: steps(plan),
       mends: snag === undefined && stays.length === 0 ? [] : mends(ledger, plan),
       notes: notes(ledger, plan),

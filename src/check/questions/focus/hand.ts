@@ -3,6 +3,7 @@ import { printAmount, printNumber } from '../../../units/print.ts';
 import type { Judgement, Mend, Step } from '../../answer.ts';
 import type { Asking } from '../../Asking.ts';
 import { judgeRatio, judgeYes } from '../../judge.ts';
+import { origin } from '../../origin.ts';
 import { shotName } from '../../quantities/shotName.ts';
 import { eachPulled } from '../../quantities/eachDriven.ts';
 import { outOfReach } from '../../quantities/focusReach.ts';
@@ -85,7 +86,7 @@ function judged(asking: Asking, subject: ShotSubject, wheel: HandWheel, { ends, 
   const { name } = wheel.piece;
   return judgeRatio({
     needs: { amount: { value: wheelTurn, unit: 'deg' }, from: `of ${name}${wheel.mapped ? ', mapped over the whole throw' : ', by its gears'}` },
-    has: { amount: { value: grip.value, unit: 'deg' }, from: `one grip of the hand (assumed ${printNumber(grip.low)} to ${printNumber(grip.high)})` },
+    has: { amount: { value: grip.value, unit: 'deg' }, from: `one grip of the hand ${origin(grip)}` },
     says: {
       holds: `${shot} is within one turn of the hand.`,
       tight: `${shot} takes the whole turn of a hand.`,

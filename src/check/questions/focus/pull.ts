@@ -6,6 +6,7 @@ import { printAmount, printNumber } from '../../../units/print.ts';
 import type { Curve, Judgement, Step } from '../../answer.ts';
 import type { Asking } from '../../Asking.ts';
 import { judgeShare } from '../../judge.ts';
+import { origin } from '../../origin.ts';
 import { shotName } from '../../quantities/shotName.ts';
 import { changeMends } from '../../quantities/pullChanges.ts';
 import { eachPulled } from '../../quantities/eachDriven.ts';
@@ -66,7 +67,7 @@ function judgement(asking: Asking, subject: ShotSubject, plan: PullPlan, outcome
   return judgeShare({
     got: outcome.shareSharp,
     wished: wished.value,
-    needs: { amount: { value: wished.value, unit: 'share' }, from: 'of a usual take sharp, as wished (assumed)' },
+    needs: { amount: { value: wished.value, unit: 'share' }, from: `of a usual take sharp, as wished ${origin(wished)}` },
     has: { amount: { value: outcome.shareSharp, unit: 'share' }, from: `of ${plan.given.trials} simulated takes, pulled ${pulled}` },
     says: {
       holds: `${shot} pulled ${pulled} stays sharp for most of a simulated take.`,

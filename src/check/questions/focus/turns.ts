@@ -34,7 +34,7 @@ export const turns = question({
       needs: { amount: { value: needed, unit: 'N·m' }, from: `${torque.says} × ${printNumber(margin)} margin` },
       has: {
         amount: { value: ringStallNm, unit: 'N·m' },
-        from: `${printNumber(stall.value)} ${motor.piece.name} ${origin(stall)} × ${found.ringTeeth}/${motor.teeth} teeth × ${printNumber(efficiency.value)} mesh (assumed)`,
+        from: `${printNumber(stall.value)} ${motor.piece.name} ${origin(stall)} × ${found.ringTeeth}/${motor.teeth} teeth × ${printNumber(efficiency.value)} mesh ${origin(efficiency)}`,
       },
       says: {
         holds: `${motor.piece.name} turns ${ring.name} at ${cold}.`,

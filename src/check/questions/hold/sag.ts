@@ -5,6 +5,7 @@ import { printAmount } from '../../../units/print.ts';
 import type { Mend, Step } from '../../answer.ts';
 import type { Asking } from '../../Asking.ts';
 import { judgeRatio } from '../../judge.ts';
+import { origin } from '../../origin.ts';
 import { forceNotes } from '../../quantities/forceNotes.ts';
 import { heldByNothing } from '../../quantities/heldByNothing.ts';
 import { type Hanging, type Sag, sagOf } from '../../quantities/sagOf.ts';
@@ -34,7 +35,7 @@ export const sag = question<SetupGlass>({
     const { name } = worst.piece;
     return judgeRatio({
       needs: { amount: { value: worst.amount, unit }, from: `${turns ? 'turn' : 'shift'} of ${name} against the camera body (stiffness estimated, a third to three times)`, word: turns ? 'turns' : 'shifts' },
-      has: { amount: { value: limit.value, unit }, from: 'seen from there on (assumed, half to twice)', word: 'allowed' },
+      has: { amount: { value: limit.value, unit }, from: `seen from there on ${origin(limit)}`, word: 'allowed' },
       says: {
         holds: `Nothing sags to speak of; ${name} ${turns ? 'turns' : 'shifts'} most.`,
         tight: `${name} hangs nearly as far out of line with the camera as is seen.`,

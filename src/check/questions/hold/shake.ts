@@ -32,7 +32,7 @@ export const shake = question<SetupGlass>({
     const { by, amplitudePx, frequencyHz, seen: { bendPx, smearPx, jumpPx } } = found;
     return judgeRatio({
       needs: { amount: { value: bendPx, unit: 'px' }, from: `${by}: ${printNumber(amplitudePx)} px to either side at ${printNumber(frequencyHz)} Hz, read in ${printAmount({ value: readout.value, unit: 'ms' })} ${origin(readout)}`, word: 'bends by' },
-      has: { amount: { value: seen.value, unit: 'px' }, from: 'bend that is seen (assumed, half to twice)', word: 'allowed' },
+      has: { amount: { value: seen.value, unit: 'px' }, from: `bend that is seen ${origin(seen)}`, word: 'allowed' },
       says: {
         holds: `When ${by}, the picture does not bend to be seen.`, tight: `When ${by}, the picture all but bends to be seen.`, fails: `When ${by}, the picture bends.`,
       },

@@ -6,6 +6,7 @@ import { printAmount, printNumber } from '../../../units/print.ts';
 import type { Mend, Step } from '../../answer.ts';
 import type { Asking } from '../../Asking.ts';
 import { cannotJudge, judgeRatio } from '../../judge.ts';
+import { origin } from '../../origin.ts';
 import { forceNotes } from '../../quantities/forceNotes.ts';
 import { heldByNothing } from '../../quantities/heldByNothing.ts';
 import { ownSwings } from '../../quantities/ownSwings.ts';
@@ -37,7 +38,7 @@ export const wobble = question({
       amount: { value: share, unit: 'share' },
     }));
     return judgeRatio({
-      needs: { amount: { value: wanted.value, unit: 'Hz' }, from: 'above what steps and hands excite (assumed)' },
+      needs: { amount: { value: wanted.value, unit: 'Hz' }, from: `above what steps and hands excite ${origin(wanted)}` },
       has: { amount: { value: mode.frequencyHz, unit: 'Hz' }, from: `lowest swing of the rig itself, ${stands.says}` },
       says: { holds: `The rig is stiff; ${where} gives first.`, tight: `The rig is only just stiff enough; ${where} gives first.`, fails: `The rig swings at ${printNumber(mode.frequencyHz, 2)} Hz: ${where} gives most.` },
       steps,

@@ -6,6 +6,7 @@ import type { Asking } from '../../Asking.ts';
 import { judgeShare } from '../../judge.ts';
 import { NotEntered } from '../../NotEntered.ts';
 import { nameAt } from '../../nameAt.ts';
+import { origin } from '../../origin.ts';
 import { type CornerLight, cornerLight } from '../../quantities/cornerLight.ts';
 import { deliveryFrame } from '../../quantities/deliveryFrame.ts';
 import { fNumberAt, shotsWith, widestStop } from '../../quantities/lightThrough.ts';
@@ -29,13 +30,14 @@ export const adapterVignette = question({
     const worst = worstCorner(asking, subject);
     if (path.block === undefined || worst === undefined) return null;
     const lens = lensOf(path, subject.glass).name;
-    const wished = asking.assume(picture.cornerShare).value;
+    const least = asking.assume(picture.cornerShare);
+    const wished = least.value;
     const narrowest = worst.rims.toSorted((a, b) => a.share - b.share)[0]?.name ?? path.block.name;
     const ahead = path.focuser === undefined ? path.block.name : `${path.block.name} and ${path.focuser.name}`;
     return judgeShare({
       got: worst.share,
       wished,
-      needs: { amount: { value: wished, unit: 'share' }, from: 'of the light at the corners of the frame (assumed)' },
+      needs: { amount: { value: wished, unit: 'share' }, from: `of the light at the corners of the frame ${origin(least)}` },
       has: { amount: { value: worst.share, unit: 'share' }, from: `of it at f/${printNumber(worst.fNumber)}`, word: 'gets' },
       says: {
         holds: `${ahead} let the corners of ${lens} by.`,

@@ -8,6 +8,7 @@ import { judgeRatio } from '../../judge.ts';
 import type { Asking } from '../../Asking.ts';
 import { shotName } from '../../nameAt.ts';
 import { NotEntered } from '../../NotEntered.ts';
+import { origin } from '../../origin.ts';
 import { focuserToSensor } from '../../quantities/alongAxis.ts';
 import { closeUpInUse, ownMark } from '../../quantities/closeUpInUse.ts';
 import { distanceMarks } from '../../quantities/distanceMarks.ts';
@@ -38,19 +39,19 @@ export const breathing = question({
     if (asked.nearMm === asked.farMm) return null;
     const { change, from } = path.focuser === undefined ? ofLens(asking, subject, lensOf(path, subject.glass), asked) : ofFocuser(asking, subject, path.focuser, asked);
     const isRack = asking.ledger.at(`shots/${subject.shot}/motion`) === 'rack';
-    const disturbs = asking.assume(isRack ? picture.breathingRack : picture.breathingFollow).value;
+    const disturbs = asking.assume(isRack ? picture.breathingRack : picture.breathingFollow);
     const tighter = change < 0 ? 'tightens' : 'widens';
     const shot = shotName(asking.ledger, subject.shot);
     return judgeRatio({
       needs: { amount: { value: Math.abs(change), unit: 'share' }, from, word: 'changes by' },
-      has: { amount: { value: disturbs, unit: 'share' }, from: `change that disturbs ${isRack ? 'in a rack' : 'while focus follows'} (assumed)`, word: 'disturbs at' },
+      has: { amount: { value: disturbs.value, unit: 'share' }, from: `change that disturbs ${isRack ? 'in a rack' : 'while focus follows'} ${origin(disturbs)}`, word: 'disturbs at' },
       goodUpTo: SEEN,
       says: {
         holds: `${shot} does not breathe enough to see.`,
         tight: `${shot} breathes a little: the picture ${tighter} as focus comes closer.`,
         fails: `${shot} breathes enough to disturb: the picture ${tighter} as focus comes closer.`,
       },
-      notes: Math.abs(change) > SEEN * disturbs ? ['A slower rack, a smaller step in distance or a cut hides it; finishing can take it out by a moving blow-up where pixels are to spare.'] : [],
+      notes: Math.abs(change) > SEEN * disturbs.value ? ['A slower rack, a smaller step in distance or a cut hides it; finishing can take it out by a moving blow-up where pixels are to spare.'] : [],
     });
   },
 });

@@ -7,6 +7,7 @@ import type { Judgement, Side, Step } from '../../answer.ts';
 import type { Asking } from '../../Asking.ts';
 import { judgeRatio, judgeYes } from '../../judge.ts';
 import { shotName } from '../../nameAt.ts';
+import { origin } from '../../origin.ts';
 import { type Depth, type Focusing, blurAt, depthOf, focusing, middleFocus } from '../../quantities/depthAt.ts';
 import { outOfReach } from '../../quantities/focusReach.ts';
 import { shotDistances } from '../../quantities/shotDistances.ts';
@@ -40,9 +41,10 @@ function ofPulled(asking: Asking, subject: ShotSubject, how: Focusing): Judgemen
   if (nearMm === Infinity || held.farMm === Infinity) return endless(shot, how, nearMm, held);
   const steps = limits(how, nearMm, held);
   const asked = depthAsked(asking, subject.shot);
-  const wanted = asked ?? asking.assume(picture.faceDepthMm).value;
+  const face = asked === undefined ? asking.assume(picture.faceDepthMm) : undefined;
+  const wanted = asked ?? face?.value ?? 0;
   const mends = held.totalMm * 0.9 < wanted ? stopDown(asking, subject, [subject.shot], (fNumber) => wanted / depthOf({ ...how, fNumber }, nearMm).totalMm) : [];
-  const needs: Side = { amount: { value: wanted, unit: 'mm' }, from: asked === undefined ? 'both eyes of a face half turned (assumed)' : 'depth that the shot asks' };
+  const needs: Side = { amount: { value: wanted, unit: 'mm' }, from: face === undefined ? 'depth that the shot asks' : `both eyes of a face half turned ${origin(face)}` };
   const has: Side = { amount: { value: held.totalMm, unit: 'mm' }, from: `depth at the nearest, f/${printNumber(how.fNumber)}` };
   if (asked === undefined) {
     const says = { holds: `At its nearest, ${shot} has depth for a face.`, tight: `At its nearest, ${shot} has too little depth for both eyes of a half-turned face.`, fails: '' };

@@ -7,6 +7,7 @@ import { printAmount, printNumber } from '../../../units/print.ts';
 import type { Judgement, Mend, Step } from '../../answer.ts';
 import type { Asking } from '../../Asking.ts';
 import { LARGEST_USE, judgeRatio, judgeShare } from '../../judge.ts';
+import { origin } from '../../origin.ts';
 import { deliveryFrame } from '../../quantities/deliveryFrame.ts';
 import { type EntrancePupils, entrancePupils } from '../../quantities/entrancePupils.ts';
 import { type Opening, closeUpOfShot, openingsOf } from '../../quantities/openingsOf.ts';
@@ -94,12 +95,13 @@ function nearer(pupils: EntrancePupils, aheadMm: number, angles: { horizontalHal
 function judgeRound(asking: Asking, subject: SetupGlass, opening: Opening & { shape: 'round' }, pupils: EntrancePupils, aheadMm: number): Judgement {
   const angles = halfAngles(asking, subject, 'frame');
   const { share, offsetXMm, offsetYMm } = roundOpening({ ...beams(pupils, aheadMm), ...angles, clearDiameterMm: opening.clearMm });
-  const wished = asking.assume(picture.cornerShare).value;
+  const least = asking.assume(picture.cornerShare);
+  const wished = least.value;
   const lens = lensOf(opticalPath(asking.ledger, subject.setup, subject.glass), subject.glass).name;
   const judged = judgeShare({
     got: share,
     wished,
-    needs: { amount: { value: wished, unit: 'share' }, from: 'light at the corners of the frame (assumed)' },
+    needs: { amount: { value: wished, unit: 'share' }, from: `light at the corners of the frame ${origin(least)}` },
     has: { amount: { value: share, unit: 'share' }, from: `passes ${opening.name}, ${printAmount({ value: opening.clearMm, unit: 'mm' })} clear`, word: 'gets' },
     says: { holds: `${opening.name} lets the corners of ${lens} by.`, tight: `${opening.name} darkens the corners of ${lens}.`, fails: `${opening.name} is too small for ${lens}: the corners go dark.` },
     steps: [...stepsOf(pupils, aheadMm, angles), { says: 'the beam of a corner crosses it off the middle by', amount: { value: Math.hypot(offsetXMm, offsetYMm), unit: 'mm' } }],

@@ -4,6 +4,7 @@ import type { Judgement, Mend } from '../../answer.ts';
 import type { Asking } from '../../Asking.ts';
 import { judgeRatio, judgeYes } from '../../judge.ts';
 import { shotName } from '../../nameAt.ts';
+import { origin } from '../../origin.ts';
 import { outOfReach } from '../../quantities/focusReach.ts';
 import { shotDistances } from '../../quantities/shotDistances.ts';
 import { type SqueezeThere, seesParallelLight, squeezeMarks, squeezeThere } from '../../quantities/squeezeAtDistance.ts';
@@ -44,13 +45,14 @@ function steady(asking: Asking, { setup, glass }: ShotSubject, name: string): Ju
 }
 
 function judge(asking: Asking, { shot }: ShotSubject, nominal: number, { near, far }: { near: SqueezeThere; far: SqueezeThere }): Judgement {
-  const seen = asking.assume(picture.stretchSeen).value;
+  const face = asking.assume(picture.stretchSeen);
+  const seen = face.value;
   const worst = Math.max(Math.abs(near.stretch - 1), Math.abs(far.stretch - 1));
   const name = shotName(asking.ledger, shot);
   const broad = near.stretch > 1;
   return judgeRatio({
     needs: { amount: { value: worst, unit: 'share' }, from: `stretch when widened by ${printNumber(nominal)}`, word: 'stretched by' },
-    has: { amount: { value: seen, unit: 'share' }, from: 'stretch that is seen in a face (assumed)', word: 'seen at' },
+    has: { amount: { value: seen, unit: 'share' }, from: `stretch that is seen in a face ${origin(face)}`, word: 'seen at' },
     says: {
       holds: `The squeeze holds over ${name}.`,
       tight: `Faces in ${name} are on the edge of looking ${broad ? 'broad' : 'thin'}.`,

@@ -7,6 +7,7 @@ import type { Judgement } from '../../answer.ts';
 import type { Asking } from '../../Asking.ts';
 import { judgeRatio, judgeYes } from '../../judge.ts';
 import { shotName } from '../../nameAt.ts';
+import { origin } from '../../origin.ts';
 import { shotsWith } from '../../quantities/lightThrough.ts';
 import { ringTurn } from '../../quantities/ringTurn.ts';
 import { question } from '../../question.ts';
@@ -68,9 +69,10 @@ function askPolariser(asking: Asking, subject: SetupGlass, front: SetupPiece, po
   const worst = shots.toSorted((a, b) => b.turnDeg - a.turnDeg)[0] ?? { shot: undefined, turnDeg: turns };
   const { leakShare } = polariserTurn({ turnDeg: Math.min(90, worst.turnDeg) });
   const where = worst.shot === undefined ? 'over the whole focus' : `over ${shotName(asking.ledger, worst.shot)}`;
+  const allowed = asking.assume(picture.reflectionBack);
   return judgeRatio({
     needs: { amount: { value: leakShare, unit: 'share' }, from: `of a killed reflection is back ${where}`, word: 'back' },
-    has: { amount: { value: asking.assume(picture.reflectionBack).value, unit: 'share' }, from: 'that may come back (assumed)', word: 'allowed' },
+    has: { amount: { value: allowed.value, unit: 'share' }, from: `that may come back ${origin(allowed)}`, word: 'allowed' },
     says: {
       holds: `${polariser.name} turns with ${front.name}, too little to show.`,
       tight: `${polariser.name} turns with ${front.name}, almost enough to show.`,

@@ -1,4 +1,5 @@
 import { judgeRatio, judgeYes } from '../../judge.ts';
+import { origin } from '../../origin.ts';
 import { batteryRun } from '../../quantities/batteryRun.ts';
 import { changeDark } from '../../quantities/changeDark.ts';
 import { dayPlan, shotTimes } from '../../quantities/dayPlan.ts';
@@ -8,6 +9,7 @@ import { withGlass } from '../../quantities/wired.ts';
 import { listed } from '../../quantities/listed.ts';
 import { question } from '../../question.ts';
 import { power as assumed } from '../../../standards/assumptions/power.ts';
+import { printAmount } from '../../../units/print.ts';
 import type { Asking } from '../../Asking.ts';
 
 export const change = question({
@@ -49,6 +51,9 @@ function hoursOn(asking: Asking, setup: string): number {
 function shortestReset(asking: Asking, setup: string): { seconds: number; from: string } {
   const stated = shotsOf(asking.ledger, setup).map((shot) => ({ hours: shotTimes(asking, shot).resetHours, name: asking.ledger.at(`shots/${shot}/name`) as string }));
   const shortest = stated.toSorted((a, b) => a.hours - b.hours)[0];
-  if (shortest === undefined) return { seconds: asking.assume(assumed.resetMin).value * 60, from: 'time between takes (assumed)' };
+  if (shortest === undefined) {
+    const usual = asking.assume(assumed.resetMin);
+    return { seconds: usual.value * 60, from: `${printAmount({ value: usual.value, unit: 'min' })} between takes ${origin(usual)}` };
+  }
   return { seconds: shortest.hours * 3600, from: `shortest time between takes, ${shortest.name}` };
 }

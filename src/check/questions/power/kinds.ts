@@ -1,4 +1,5 @@
 import { judgeRatio } from '../../judge.ts';
+import { origin } from '../../origin.ts';
 import { packsOfDay } from '../../quantities/batteryDay.ts';
 import { question } from '../../question.ts';
 import { power as assumed } from '../../../standards/assumptions/power.ts';
@@ -13,11 +14,12 @@ export const kinds = question({
   ask: (asking, { day }) => {
     const packs = packsOfDay(asking.ledger, day);
     const stated = asking.ledger.at('needs/batteryKinds') as number | undefined;
-    const most = stated ?? asking.assume(assumed.batteryKinds).value;
+    const usual = stated === undefined ? asking.assume(assumed.batteryKinds) : undefined;
+    const most = stated ?? usual?.value ?? 0;
     const names = packs.map(({ part }) => part.name);
     return judgeRatio({
       needs: { amount: { value: packs.length, unit: 'count' }, from: names.join(', '), word: 'in use' },
-      has: { amount: { value: most, unit: 'count' }, from: stated === undefined ? 'kinds that a small crew keeps apart (assumed)' : 'kinds wanted at most', word: 'wished at most' },
+      has: { amount: { value: most, unit: 'count' }, from: usual === undefined ? 'kinds wanted at most' : `kinds that a small crew keeps apart ${origin(usual)}`, word: 'wished at most' },
       says: { holds: packs.length === 1 ? `One kind of battery serves the day: ${names[0] ?? ''}.` : `${packs.length} kinds of battery serve the day.`, fails: `${packs.length} kinds of battery are used in a day: ${names.join(', ')}.` },
       goodUpTo: 1,
     });

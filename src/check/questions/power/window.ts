@@ -70,7 +70,7 @@ function early(asking: Asking, given: Early): Judgement {
   return judgeShare({
     got: usable,
     wished: wished.value,
-    needs: { amount: { value: wished.value, unit: 'share' }, from: `of ${pack.part.name} to be usable (assumed)` },
+    needs: { amount: { value: wished.value, unit: 'share' }, from: `of ${pack.part.name} to be usable ${origin(wished)}` },
     has: { amount: { value: usable, unit: 'share' }, from: `until peak load pulls ${name} to ${printAmount({ value: lowV, unit: 'V' })}` },
     says: {
       holds: `${name} drops out shortly before ${pack.part.name} is empty.`,

@@ -34,7 +34,7 @@ export const contrast = question({
     const thrown = (reflectance.value * light.value) / Math.PI;
     const place = printAmount({ value: light.value, unit: 'lx' });
     return judgeRatio({
-      needs: { amount: { value: wanted.value, unit: 'ratio' }, from: `to one, for ${seen.job} (assumed)` },
+      needs: { amount: { value: wanted.value, unit: 'ratio' }, from: `to one, for ${seen.job} ${origin(wanted)}` },
       has: { amount: { value: got, unit: 'ratio' }, from: `to one, at ${place} ${origin(light)}` },
       says: {
         holds: `${seen.screen.name} is bright enough for ${seen.name} at ${place}.`,

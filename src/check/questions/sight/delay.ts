@@ -4,6 +4,7 @@ import { jobLimit } from '../../../standards/assumptions/sight.ts';
 import { printAmount, printNumber } from '../../../units/print.ts';
 import type { Mend } from '../../answer.ts';
 import { judgeRatio } from '../../judge.ts';
+import { origin } from '../../origin.ts';
 import { JOB_VERB, seenBy } from '../../quantities/seenBy.ts';
 import { type ChainDelay, videoChainDelay } from '../../quantities/videoChainDelay.ts';
 import { modeEdit } from '../../quantities/modeEdit.ts';
@@ -28,7 +29,7 @@ export const delay = question({
     const rateHz = seen.leg?.picture?.frameRateHz ?? 25;
     return judgeRatio({
       needs: { amount: { value: chain.value, unit: 'ms' }, from: `${printNumber((chain.value * rateHz) / 1000)} frames, ${printNumber(chain.low)} to ${printNumber(chain.high)} ms`, word: 'comes after' },
-      has: { amount: { value: limit.value, unit: 'ms' }, from: `borne by the job "${seen.job}" (assumed ${printNumber(limit.low)} to ${printNumber(limit.high)})`, word: 'allowed' },
+      has: { amount: { value: limit.value, unit: 'ms' }, from: `borne by the job "${seen.job}" ${origin(limit)}`, word: 'allowed' },
       says: {
         holds: `${seen.name} sees the picture on ${seen.screen.name} soon enough to ${JOB_VERB[seen.job]}.`,
         tight: `${seen.name} sees the picture on ${seen.screen.name} only just soon enough to ${JOB_VERB[seen.job]}.`,

@@ -28,7 +28,7 @@ export const size = question({
     const angleDeg = (2 * Math.atan(heightMm / 2 / distance.value) * 180) / Math.PI;
     const nearestMm = heightMm / 2 / Math.tan((least.value * Math.PI) / 360);
     return judgeRatio({
-      needs: { amount: { value: least.value, unit: 'deg' }, from: 'height wanted (assumed)' },
+      needs: { amount: { value: least.value, unit: 'deg' }, from: `height wanted ${origin(least)}` },
       has: { amount: { value: angleDeg, unit: 'deg' }, from: `${printAmount({ value: heightMm, unit: 'mm' })} high at ${printAmount({ value: distance.value, unit: 'mm' })} ${origin(distance)}` },
       says: {
         holds: `The picture on ${seen.screen.name} is large enough for ${seen.name}.`,

@@ -6,6 +6,7 @@ import type { Asking } from '../../Asking.ts';
 import { describeFigure } from '../../describeFigure.ts';
 import { judgeRatio, judgeYes } from '../../judge.ts';
 import { NotEntered } from '../../NotEntered.ts';
+import { origin } from '../../origin.ts';
 import { setOn } from '../../quantities/lineEdits.ts';
 import { type Seen, seenBy } from '../../quantities/seenBy.ts';
 import { squeezeOf } from '../../quantities/squeezeOf.ts';
@@ -55,7 +56,7 @@ function one(asking: Asking, seen: Seen, { wanted, set, offered }: { wanted: num
   const offers = offBy(wanted, nearest) <= seenStretch.value ? '' : `; it offers nothing nearer than ${printNumber(nearest)}×`;
   return judgeRatio({
     needs: { amount: { value: offBy(wanted, set), unit: 'share' }, from: `stretch left: ${printNumber(wanted)}× of the glass against ${printNumber(set)}× on the screen`, word: 'off by' },
-    has: { amount: { value: seenStretch.value, unit: 'share' }, from: 'stretch that is seen in a face (assumed)', word: 'seen from' },
+    has: { amount: { value: seenStretch.value, unit: 'share' }, from: `stretch that is seen in a face ${origin(seenStretch)}`, word: 'seen from' },
     says: { holds: `${screen.name} shows the picture de-squeezed.`, tight: `${screen.name} is nearly right: ${printNumber(set)}× for ${printNumber(wanted)}×.`, fails: `${says}${offers}.` },
     mends: nearest === set ? [] : [setTo(seen, nearest, offBy(wanted, nearest) / seenStretch.value)],
   });

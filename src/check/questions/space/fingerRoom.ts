@@ -5,6 +5,7 @@ import { IDENTITY, type Vector, apply } from '../../../assembly/placing/Transfor
 import { type Body, bodies, boxAround, boxesMeet } from '../../../assembly/space/bodies.ts';
 import type { Ledger } from '../../../shoot/ledger/Ledger.ts';
 import { space } from '../../../standards/assumptions/space.ts';
+import { origin } from '../../origin.ts';
 import { lengthsMustBeThere } from '../../quantities/lengthsWanted.ts';
 import { judgeRatio } from '../../judge.ts';
 import { question } from '../../question.ts';
@@ -32,7 +33,7 @@ export const fingerRoom = question({
     const wanted = asking.assume(space.fingerRoomMm);
     if (2 * roomMm >= wanted.value) lengthsMustBeThere(asking.ledger, { setup, glass });
     return judgeRatio({
-      needs: { amount: { value: wanted.value, unit: 'mm' }, from: 'a gloved finger (assumed)' },
+      needs: { amount: { value: wanted.value, unit: 'mm' }, from: `a gloved finger ${origin(wanted)}` },
       has: { amount: { value: 2 * roomMm, unit: 'mm' }, from: by === undefined ? 'nothing near' : `to ${by}` },
       says: {
         holds: `There is room at ${joint.b.piece.name} on ${joint.a.piece.name}.`,

@@ -1,5 +1,6 @@
 import { placeSetup } from '../../../assembly/placing/placeSetup.ts';
 import { judgeRatio } from '../../judge.ts';
+import { origin } from '../../origin.ts';
 import { question } from '../../question.ts';
 import { eachGlass } from '../../subjects.ts';
 import { settingWords, stopWords, unitOf } from '../../settingWords.ts';
@@ -25,7 +26,7 @@ export const loops = question({
     const stops = stopWords(loop);
     return judgeRatio({
       needs: { amount: { value: turned, unit: 'mm' }, from: `${printAmount({ value: misfitMm, unit: 'mm' })} and ${printAmount({ value: misfitDeg, unit: 'deg' })} left between ${joint.b.piece.name} and ${joint.a.piece.name}` },
-      has: { amount: { value: allowed.value, unit: 'mm' }, from: 'what a hand closes (assumed)' },
+      has: { amount: { value: allowed.value, unit: 'mm' }, from: `what a hand closes ${origin(allowed)}` },
       says: {
         holds: `${joint.b.piece.name} meets ${joint.a.piece.name}.`,
         fails: !canMove

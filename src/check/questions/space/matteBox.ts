@@ -7,6 +7,7 @@ import { pointFrame } from '../../../assembly/placing/jointFrame.ts';
 import { space } from '../../../standards/assumptions/space.ts';
 import type { Judgement } from '../../answer.ts';
 import type { Asking } from '../../Asking.ts';
+import { origin } from '../../origin.ts';
 import { lengthsMustBeThere } from '../../quantities/lengthsWanted.ts';
 import { judgeRatio, judgeYes } from '../../judge.ts';
 import { question } from '../../question.ts';
@@ -53,9 +54,10 @@ function placed(asking: Asking, subject: SetupGlass, box: SetupPiece, barrel: Se
     return judgeYes({ yes: false, says: { holds: '', fails: `The front of ${barrel.name} runs into ${box.name}${travel > 0 ? ' as it travels' : ''}.` }, steps });
   }
   const aside = !onRods || besideMm > OFF_AXIS_MM;
+  const harmless = asking.assume(aside ? space.boxOffAxisMm : space.boxGapMm);
   return judgeRatio({
     needs: { amount: { value: aside ? besideMm : gapMm, unit: 'mm' }, from: aside ? 'between the middle of the box and the axis' : 'between the front and the box' },
-    has: { amount: { value: asking.assume(aside ? space.boxOffAxisMm : space.boxGapMm).value, unit: 'mm' }, from: 'that does no harm (assumed)' },
+    has: { amount: { value: harmless.value, unit: 'mm' }, from: `that does no harm ${origin(harmless)}` },
     says: {
       holds: `${box.name} sits right on ${barrel.name}.`,
       fails: aside ? `${box.name} sits beside the axis of ${barrel.name}.` : `${box.name} stands so far ahead of ${barrel.name} that light gets in between.`,

@@ -3,6 +3,7 @@ import { placeSetup } from '../../assembly/placing/placeSetup.ts';
 import type { JointEnd, RigJoint } from '../../assembly/placing/rigJoints.ts';
 import { rigJoints } from '../../assembly/placing/rigJoints.ts';
 import { setupPieces } from '../../assembly/setupPieces.ts';
+import type { Assumption } from '../../standards/Assumption.ts';
 import { swap } from '../../standards/assumptions/swap.ts';
 import { unitOfKey } from '../../units/unitOfKey.ts';
 import type { Amount } from '../../units/print.ts';
@@ -18,20 +19,32 @@ export interface ChangeStep {
   readonly amount?: Amount;
   readonly tool?: string;
   readonly minutes: number;
+  /** The time within the bounds of the model. */
+  readonly low: number;
+  readonly high: number;
 }
 
-export interface LensChange {
+export interface LensChange extends Pick<ChangeStep, 'minutes' | 'low' | 'high'> {
   readonly steps: readonly ChangeStep[];
-  readonly minutes: number;
 }
 
 /** What is to be done to go from one setup and glass to another. */
 export function lensChange(asking: Asking, from: SetupGlass, to: SetupGlass): LensChange {
   return asking.ledger.cell(`lens change|${from.setup}|${from.glass}|${to.setup}|${to.glass}`, () => {
     const steps = from.setup === to.setup && from.glass === to.glass ? [] : [...buildSteps(asking, from, to), ...glassSteps(asking, from, to), ...settingSteps(asking, from, to), ...afterwards(asking, from, to)];
-    return { steps, minutes: steps.reduce((sum, { minutes }) => sum + minutes, 0) };
+    const sum = (of: (step: ChangeStep) => number): number => steps.reduce((all, step) => all + of(step), 0);
+    return { steps, minutes: sum(({ minutes }) => minutes), low: sum(({ low }) => low), high: sum(({ high }) => high) };
   });
 }
+
+/** The time that one thing takes by the model. */
+function takes(asking: Asking, model: Assumption): Pick<ChangeStep, 'minutes' | 'low' | 'high'> {
+  const { value, low, high } = asking.assume(model);
+  return { minutes: value, low, high };
+}
+
+/** Done along with another. */
+const NO_TIME = { minutes: 0, low: 0, high: 0 };
 
 const cameraOf = ({ ledger }: Asking, { setup }: SetupGlass) => ledger.at(`setups/${setup}/camera`) as string;
 
@@ -41,8 +54,8 @@ function buildSteps(asking: Asking, from: SetupGlass, to: SetupGlass): ChangeSte
   const name = (asking.ledger.at(`builds/${other}/name`) as string | undefined) ?? other;
   const body = (subject: SetupGlass) => opticalPath(asking.ledger, subject.setup, subject.glass).body?.part.id;
   return body(from) === body(to)
-    ? [{ kind: 'build', says: `change over to ${name}`, minutes: asking.assume(swap.buildMin).value }]
-    : [{ kind: 'build', says: `go over to ${name}, which stands ready`, minutes: asking.assume(swap.standbyMin).value }];
+    ? [{ kind: 'build', says: `change over to ${name}`, ...takes(asking, swap.buildMin) }]
+    : [{ kind: 'build', says: `go over to ${name}, which stands ready`, ...takes(asking, swap.standbyMin) }];
 }
 
 interface Held {
@@ -59,9 +72,9 @@ function glassSteps(asking: Asking, from: SetupGlass, to: SetupGlass): ChangeSte
   if (cameraOf(asking, from) !== cameraOf(asking, to) && from.glass === to.glass) return [];
   const [before, after] = [glassOf(asking, from), glassOf(asking, to)];
   const stays = (ref: string): boolean => before.get(ref)?.of !== undefined && before.get(ref)?.of === after.get(ref)?.of;
-  const each = asking.assume(swap.offMin).value;
-  const off = [...before].filter(([ref]) => !stays(ref)).map(([, { name }]): ChangeStep => ({ kind: 'off', says: `take off ${name}`, minutes: each }));
-  const on = [...after].filter(([ref]) => !stays(ref)).map(([, { name }]): ChangeStep => ({ kind: 'on', says: `put on ${name}`, minutes: each }));
+  const each = takes(asking, swap.offMin);
+  const off = [...before].filter(([ref]) => !stays(ref)).map(([, { name }]): ChangeStep => ({ kind: 'off', says: `take off ${name}`, ...each }));
+  const on = [...after].filter(([ref]) => !stays(ref)).map(([, { name }]): ChangeStep => ({ kind: 'on', says: `put on ${name}`, ...each }));
   const [opened, closed] = [jointsTouched(asking, from, to, before, stays), jointsTouched(asking, to, from, after, stays)];
   return [...opened.map((joint) => jointStep(asking, joint, 'open')), ...off, ...on, ...closed.map((joint) => jointStep(asking, joint, 'close'))];
 }
@@ -82,7 +95,7 @@ export function toolOf(...ends: readonly JointEnd[]): string {
 
 function jointStep(asking: Asking, { a, b }: RigJoint, kind: 'open' | 'close'): ChangeStep {
   const tool = toolOf(a, b);
-  return { kind, says: kind === 'open' ? `open ${b.piece.name} from ${a.piece.name}` : `fix ${b.piece.name} to ${a.piece.name}`, tool, minutes: asking.assume(tool === 'hand' ? swap.handMin : swap.keyMin).value };
+  return { kind, says: kind === 'open' ? `open ${b.piece.name} from ${a.piece.name}` : `fix ${b.piece.name} to ${a.piece.name}`, tool, ...takes(asking, tool === 'hand' ? swap.handMin : swap.keyMin) };
 }
 
 /** Clamps, plates and arms of the build that stand elsewhere with the other glass. */
@@ -100,7 +113,7 @@ function settingSteps(asking: Asking, from: SetupGlass, to: SetupGlass): ChangeS
     // A support on two rods is slid on both at once.
     if (undone.has(says)) return [];
     undone.add(setting.joint.b.ref).add(says);
-    return [{ kind: 'move', says, amount: { value: setting.value - was.value, unit: unitOfKey(setting.key) }, tool: toolOf(setting.joint.a, setting.joint.b), minutes: again ? 0 : asking.assume(swap.settingMin).value }];
+    return [{ kind: 'move', says, amount: { value: setting.value - was.value, unit: unitOfKey(setting.key) }, tool: toolOf(setting.joint.a, setting.joint.b), ...(again ? NO_TIME : takes(asking, swap.settingMin)) }];
   });
 }
 
@@ -109,7 +122,7 @@ function afterwards(asking: Asking, from: SetupGlass, to: SetupGlass): ChangeSte
   if (from.glass === to.glass) return [];
   const { block } = opticalPath(asking.ledger, to.setup, to.glass);
   const motor = [...setupPieces(asking.ledger, to.setup, to.glass).values()].find((piece) => piece.part.has('motor'));
-  const roll = block === undefined ? [] : [{ kind: 'roll' as const, says: `set the squeeze axis of ${block.name} upright`, minutes: asking.assume(swap.rollMin).value }];
-  const calibrate = motor === undefined ? [] : [{ kind: 'calibrate' as const, says: `calibrate ${motor.name}, fingers clear`, minutes: asking.assume(swap.calibrateMin).value }];
+  const roll = block === undefined ? [] : [{ kind: 'roll' as const, says: `set the squeeze axis of ${block.name} upright`, ...takes(asking, swap.rollMin) }];
+  const calibrate = motor === undefined ? [] : [{ kind: 'calibrate' as const, says: `calibrate ${motor.name}, fingers clear`, ...takes(asking, swap.calibrateMin) }];
   return [...roll, ...calibrate];
 }

@@ -21,6 +21,16 @@ test('the time is the sum of what the model states for each thing', () => {
   expect(answer.needs?.amount.value).toBeCloseTo(4 * 0.2 + 2 * 0.8 + 0.4 + 1.5 + 0.7, 9);
 });
 
+test('a time of one’s own takes the place of the default, in the sum and in what it may be out by', () => {
+  const own = (value: number) => ({ value, low: value, high: value, basis: 'measured' as const });
+  const answer = askOne(change, riggedShoot((draft) => {
+    draft.assumptions = { 'swap.offMin': own(1), 'swap.handMin': own(0.5), 'swap.settingMin': own(1), 'swap.rollMin': own(2), 'swap.calibrateMin': { value: 1, low: 0.5, high: 3 }, 'swap.allowedMin': { value: 6, low: 5, high: 9 } };
+  }));
+  // 4 joints at 0.5, 2 pieces at 1, one clamp 1, axis 2, motor 1: only the motor is in doubt.
+  expect(answer.needs).toMatchObject({ amount: { value: expect.closeTo(8, 9) as number }, from: expect.stringContaining('steps, one a move (estimate, 7.5 to 10)') as string });
+  expect(answer.has?.from).toContain('(estimate, 5 to 9)');
+});
+
 test('one lens is no set; without places the glass still changes', () => {
   expect(askAll(change, tinyShoot())).toEqual([]);
   const loose = riggedShoot((draft) => (draft.builds.camera.joints = {}));

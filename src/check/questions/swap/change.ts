@@ -2,8 +2,9 @@ import { swap } from '../../../standards/assumptions/swap.ts';
 import { printAmount } from '../../../units/print.ts';
 import { judgeRatio } from '../../judge.ts';
 import { nameAt } from '../../nameAt.ts';
+import { origin } from '../../origin.ts';
 import { changeWords } from '../../quantities/changeWords.ts';
-import { lensChange } from '../../quantities/lensChange.ts';
+import { type ChangeStep, lensChange } from '../../quantities/lensChange.ts';
 import { question } from '../../question.ts';
 import { eachSetup, glassesOf } from '../../subjects.ts';
 
@@ -26,13 +27,18 @@ export const change = question<{ readonly setup: string }>({
     const allowed = asking.assume(swap.allowedMin);
     const name = (glass: string) => nameAt(asking.ledger, 'glasses', glass);
     const pair = `${name(worst.from)} → ${name(worst.to)}`;
-    const moved = worst.steps.filter(({ kind }) => kind === 'move').length;
     return judgeRatio({
-      needs: { amount: { value: worst.minutes, unit: 'min' }, from: `${pair}: ${worst.steps.length} steps, ${moved} of them moves (estimate, half to twice)`, word: 'takes' },
-      has: { amount: { value: allowed.value, unit: 'min' }, from: 'before the set waits (assumed ± 3.5)', word: 'allowed' },
+      needs: { amount: { value: worst.minutes, unit: 'min' }, from: `${pair}: ${stepsOf(worst.steps)} ${origin({ ...worst, value: worst.minutes, unit: 'min', basis: 'estimate' })}`, word: 'takes' },
+      has: { amount: { value: allowed.value, unit: 'min' }, from: `before the set waits ${origin(allowed)}`, word: 'allowed' },
       says: { holds: `Every lens change goes quickly; ${pair} takes longest.`, tight: `${pair} takes as long as the set will wait.`, fails: `${pair} holds the set up.` },
       steps: [...worst.steps.map(changeWords), { says: `the quickest, ${name(best.from)} → ${name(best.to)}: ${printAmount({ value: best.minutes, unit: 'min' })}` }],
       notes: ['Fingers, hair and cables clear when the motor calibrates. Two hands on front glass, and a tether above people.'],
     });
   },
 });
+
+/** "14 steps, one a move". */
+function stepsOf(steps: readonly ChangeStep[]): string {
+  const moves = steps.filter(({ kind }) => kind === 'move').length;
+  return `${steps.length === 1 ? 'one step' : `${steps.length} steps`}${moves === 0 ? '' : moves === 1 ? ', one a move' : `, ${moves} of them moves`}`;
+}

@@ -3,6 +3,7 @@ import type { Mend } from '../../answer.ts';
 import type { Asking } from '../../Asking.ts';
 import { judgeRatio } from '../../judge.ts';
 import { forceNotes } from '../../quantities/forceNotes.ts';
+import { limitMend } from '../../quantities/limitMend.ts';
 import { type MeshOpening, meshOpening } from '../../quantities/meshOpening.ts';
 import { toothPushes } from '../../quantities/toothForce.ts';
 import { question } from '../../question.ts';
@@ -13,7 +14,7 @@ export const mesh = question<SetupGlass>({
   asks: 'Do the gears stay in mesh when they are pushed?',
   kind: 'immediate',
   explains:
-    'The push of the teeth parts two gears: along the line of centres with tan 20° of its force, and through the give of whatever carries lens and motor. The motor is taken at a stop, with the torque limit set for calibration, or with all its torque where it states no limits; a follow focus with what the ring wants. The placed rig is solved as bodies on springs, the worse way of turning counts, ' +
+    'The push of the teeth parts two gears: along the line of centres with tan 20° of its force, and through the give of whatever carries lens and motor. The motor is taken at a stop with all its torque, as it has until a limit is set; a follow focus with what the ring wants. The placed rig is solved as bodies on springs, the worse way of turning counts, ' +
     'and what the gears stand apart already is added. Involute teeth keep their ratio at any distance, but hand over from tooth to tooth only while their contact ratio stays above 1: beyond that they click, then ride out, and every mark is shifted. Stiffness of seats and clamps is an estimate, a third to three times.',
   sources: ['contact ratio: ISO 21771, rack ISO 53', 'finite elements of beams and springs: Logan', 'gears ride out of mesh when the motor pushes the lens: common practice'],
   subjects: (ledger) => eachGlass(ledger).filter(({ setup, glass }) => toothPushes(ledger, setup, glass).length > 0),
@@ -48,5 +49,5 @@ function mends(asking: Asking, subject: SetupGlass, { push: { driver }, placedMm
   const riding: Mend[] = onGlass === undefined || onGlass.opensMm >= 0.9 * opensMm ? [] : [{
     says: `Carry ${driver.piece.name} on a collar round the barrel, or on a rod that rides with the glass`, use: (placedMm + onGlass.opensMm) / ridesOutAtMm, costs: 'some hundred grams more on the lens; with a longer rod it gives more',
   }];
-  return [...closer, ...riding];
+  return [...closer, ...limitMend(asking, subject, driver.piece, (share) => (placedMm + opensMm * share) / ridesOutAtMm), ...riding];
 }

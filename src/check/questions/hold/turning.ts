@@ -10,11 +10,10 @@ import type { Mend } from '../../answer.ts';
 import type { Asking } from '../../Asking.ts';
 import { judgeRatio } from '../../judge.ts';
 import { buildsInUse, usesOf } from '../../quantities/buildsInUse.ts';
-import { calibrationLimit } from '../../quantities/calibrationLimit.ts';
 import { cautionsFor } from '../../quantities/estimateNote.ts';
 import { type JointSlip, jointSlip } from '../../quantities/jointSlip.ts';
-import { ringDrive } from '../../quantities/ringDrive.ts';
 import { type Turning, turningMoment } from '../../quantities/turningMoment.ts';
+import { limitMend } from '../../quantities/limitMend.ts';
 import { question } from '../../question.ts';
 import type { SetupGlass } from '../../subjects.ts';
 
@@ -114,17 +113,8 @@ const BY_SHAPE: Readonly<Record<string, string>> = {
 
 function mends(asking: Asking, path: string, { slip, subject, turning: { worst }, type }: Found): Mend[] {
   const byShape: Mend = { says: `${BY_SHAPE[type] ?? 'Pins, a second screw or a second clamp'}: shape then holds it`, use: 0 };
-  const all = [...moreFriction(asking, path, worst.momentNm, slip), ...(worst.by === 'motor' ? limited(asking, subject, worst, slip) : []), byShape];
+  const all = [...moreFriction(asking, path, worst.momentNm, slip), ...(worst.by === 'motor' && worst.piece !== undefined ? limitMend(asking, subject, worst.piece, (share) => (worst.momentNm * share) / slip.value) : []), byShape];
   return all.toSorted((one, other) => Number((one.use ?? 2) > 1) - Number((other.use ?? 2) > 1));
-}
-
-/** A motor that gives no more than turns the ring. */
-function limited(asking: Asking, subject: SetupGlass, { piece, momentNm }: Turning['worst'], slip: JointSlip): Mend[] {
-  const found = ringDrive(asking, subject);
-  const limitNm = found === undefined ? undefined : calibrationLimit(asking, found)?.atMotorNm;
-  const stallNm = piece?.part.figure('motor/stallTorqueNm')?.value;
-  if (piece === undefined || limitNm === undefined || stallNm === undefined || limitNm >= stallNm) return [];
-  return [{ says: `Set the torque limit of ${piece.name} to ${printAmount({ value: limitNm, unit: 'N·m' })}, the least that turns the ring through`, use: (momentNm * limitNm) / stallNm / slip.value, costs: 'before it learns the stops; slower on a stiff ring' }];
 }
 
 function moreFriction(asking: Asking, path: string, momentNm: number, slip: JointSlip): Mend[] {

@@ -35,6 +35,28 @@ test('too weak for it: balancing it for this lens alone brings the use it promis
   expect(askOne(motors, both, 'glass=normal').use).toBeCloseTo(mend?.use ?? 0, 9);
 });
 
+test('pan is upright and holds nothing: 20 mm to the side and 20 ahead are 20 about tilt, 20 about roll, and 28 about an axis that has no lever', () => {
+  const answer = askOne(motors, gimbalShoot((draft) => (draft.kit.parts.head.carrier.axesAtMm = [-20, 104, -37])), 'glass=normal');
+  // 0.392 N·m of 0.5; about pan it would be 0.555.
+  expect(answer).toMatchObject({ verdict: 'good', use: expect.closeTo((2 * 9.80665 * 0.02) / 0.5, 4) as number });
+  expect(answer.steps?.[2]).toMatchObject({ says: expect.stringContaining('nothing while that axis is upright') as string, amount: { value: expect.closeTo(2 * 9.80665 * Math.hypot(0.02, 0.02), 4) as number } });
+});
+
+test('an edit promises what its own moves bring; a way without a joint is another cure, by hand', () => {
+  const shoot = gimbalShoot((draft) => {
+    draft.kit.parts.head.carrier.motorNm = 0.3;
+    delete draft.kit.parts.head.points.plate.heightMm;
+    draft.kit.parts.head.carrier.heightTravelMm = 20;
+  });
+  const [slid, byHand] = askOne(motors, shoot, 'glass=normal').mends ?? [];
+  // Forward by the joint: the 4 mm of height are left. By hand these as well.
+  expect(slid?.use).toBeCloseTo((2 * 9.80665 * 0.004) / 0.3, 4);
+  expect(askOne(motors, apply(shoot, slid?.edit), 'glass=normal').use).toBeCloseTo(slid?.use ?? 0, 9);
+  expect(slid?.says).not.toContain('down');
+  expect(byHand).toMatchObject({ use: expect.closeTo(0, 6) as number, says: expect.stringMatching(/4\s?mm down/) as string });
+  expect(byHand?.edit).toBeUndefined();
+});
+
 test('settings that are stated already are kept for the other lenses; a plate too short is used up', () => {
   const shoot = gimbalShoot((draft) => {
     weak(draft);

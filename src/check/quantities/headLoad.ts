@@ -1,5 +1,8 @@
-import { placeSetup } from '../../assembly/placing/placeSetup.ts';
-import { type Transform, type Vector, apply, inverse } from '../../assembly/placing/Transform.ts';
+import { axisOf } from '../../assembly/mates.ts';
+import { settingsWith } from '../../assembly/placing/chain.ts';
+import { type Placement, placeSetup } from '../../assembly/placing/placeSetup.ts';
+import { type ModelJoint, rangeOf } from '../../assembly/placing/rigModel.ts';
+import { type Transform, type Vector, apply, axis, compose, dot, inverse } from '../../assembly/placing/Transform.ts';
 import { type SetupPiece, setupPieces } from '../../assembly/setupPieces.ts';
 import type { Asking } from '../Asking.ts';
 import type { SetupGlass } from '../subjects.ts';
@@ -11,7 +14,7 @@ export interface HeadLoad {
   readonly whole: WholeMass;
   readonly aboveMm: number;
   readonly aheadMm: number;
-  /** The joint of the head's plate, and how far it slides. */
+  /** Where the plate stands along its travel and between which ends, ahead being more than zero. */
   readonly slide: { readonly valueMm: number; readonly lowMm: number; readonly highMm: number } | undefined;
 }
 
@@ -23,7 +26,8 @@ export function headLoad(asking: Asking, { setup, glass }: SetupGlass): HeadLoad
     const build = asking.ledger.at(`setups/${setup}/camera`) as string;
     const own = [...setupPieces(asking.ledger, setup, glass).values()].filter((piece) => piece.build === build);
     const head = own.find((piece) => kindOf(piece) === 'head');
-    const { places, model } = placeSetup(asking.ledger, setup, glass);
+    const placement = placeSetup(asking.ledger, setup, glass);
+    const { places, model } = placement;
     const stand = head === undefined ? undefined : places.get(head.ref);
     if (head === undefined || stand === undefined) return undefined;
     const whole = wholeMass(asking, { setup, glass }, build, (piece) => !['head', 'legs', 'stand'].includes(kindOf(piece) ?? ''));
@@ -32,8 +36,20 @@ export function headLoad(asking: Asking, { setup, glass }: SetupGlass): HeadLoad
     const end = joint === undefined ? undefined : joint.joint.a.ref === head.ref ? joint.joint.a : joint.joint.b;
     const plate: Transform = { r: stand.r, t: apply(stand, (end?.point.at ?? [0, 0, 0])) };
     const [, aboveMm, aheadMm] = apply(inverse(plate), whole.centreMm as Vector);
-    const range = joint === undefined ? undefined : (joint.joint.a.point.slideMm ?? joint.joint.b.point.slideMm);
-    const slide = range === undefined || joint === undefined ? undefined : { valueMm: (joint.fixed.slideMm ?? 0) * (joint.turned.has('slideMm') ? -1 : 1), lowMm: range[0], highMm: range[1] };
+    const slide = joint === undefined ? undefined : plateSlide(placement, joint, head.ref);
     return { head, whole, aboveMm, aheadMm, slide };
   });
+}
+
+/** As stated, as found, or as it is taken to begin with; counted ahead, whichever piece and way the file counts it on. */
+function plateSlide({ places, values }: Placement, joint: ModelJoint, head: string): HeadLoad['slide'] {
+  const { joint: { a, b }, frameA, turned } = joint;
+  const range = rangeOf(joint.joint, 'slideMm');
+  const [stand, base] = [places.get(head), places.get(a.ref)];
+  if (range === undefined || stand === undefined || base === undefined) return undefined;
+  // Seen from `a`, the setting moves `b`.
+  const way = axis(compose(base, frameA).r, axisOf(a.point.kind, 'slideMm'));
+  const ahead = Math.sign(dot(way, axis(stand.r, 2))) * (b.ref === head ? -1 : 1) || 1;
+  const ends = range.map((end) => end * ahead * (turned.has('slideMm') ? -1 : 1));
+  return { valueMm: (settingsWith(joint, values).slideMm ?? 0) * ahead, lowMm: Math.min(...ends), highMm: Math.max(...ends) };
 }

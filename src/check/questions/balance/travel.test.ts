@@ -21,6 +21,18 @@ test('a plate that slides 20 mm in all is too short: the body goes 17 mm forward
   expect(askOne(travel, after.value.shoot).use).toBeCloseTo(answer.mends![0]!.use!, 9);
 });
 
+test.each(['head/plate', 'plate/bottom'])('10 mm of the way made already, stated or found, counted on %s: 17 mm from the middle are 17 mm', (on) => {
+  const asked = (slideMm: unknown) => askOne(travel, headShoot((draft) => {
+    const [part, point] = on.split('/') as [string, string];
+    draft.kit.parts[part].points[point].slideMm = [-45, 45];
+    // Ahead for the plate on the head is back for the head on the plate.
+    draft.builds.camera.joints.head.settings = { slideMm };
+    delete draft.kit.parts.head.carrier.plateTravelMm;
+  }));
+  const value = on === 'head/plate' ? 10 : -10;
+  for (const setting of [value, { auto: 'shared', start: value }]) expect(asked(setting)).toMatchObject({ needs: { amount: { value: expect.closeTo(17, 3) as number }, from: expect.stringContaining('forward') as string }, has: { amount: { value: 45 } } });
+});
+
 test('two lenses, one heavy in front: the set is centred, and half of what parts them is left', () => {
   // Body of 2000 g with its middle at −37 mm, the head at −20; a long lens of 2000 g with its middle at 18 + 44 = 62: balances at −37, and at 12.5.
   const shoot = headShoot((draft) => {

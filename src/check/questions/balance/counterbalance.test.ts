@@ -22,6 +22,16 @@ test('a weaker spring lets it fall, and says how low the centre would have to be
   expect(answer).toMatchObject({ verdict: 'fails', mends: [{ says: expect.stringContaining('92') as string, use: expect.closeTo((2 * 9.80665 * 0.152) / 3, 6) as number }] });
 });
 
+test('a spring that only just holds it is eased like its neighbours: to nine tenths', () => {
+  const answer = askOne(counterbalance, headShoot((draft) => {
+    draft.kit.parts.head.carrier.counterbalanceNm = 3.3;
+    draft.kit.parts.other = { name: 'Other head', kind: 'head', carrier: { kind: 'head', counterbalanceNm: 3.25 } };
+    draft.kit.parts.stronger = { name: 'Stronger head', kind: 'head', carrier: { kind: 'head', counterbalanceNm: 5 } };
+  }), 'glass=normal');
+  // 3.217 of 3.3; nine tenths hold 2 kg 151.4 mm above the axis, 91 above the plate.
+  expect(answer).toMatchObject({ verdict: 'tight', mends: [{ says: expect.stringMatching(/91\s?mm above/) as string, use: expect.closeTo((2 * 9.80665 * 0.151) / 3.3, 6) as number }, { says: 'Stronger head instead' }] });
+});
+
 test('a heavy piece up high is carried lower, and a stronger head of the kit is named', () => {
   const answer = askOne(counterbalance, headShoot((draft) => {
     draft.kit.parts.head.carrier.counterbalanceNm = 4.2;

@@ -37,15 +37,15 @@ export const counterbalance = question<SetupGlass>({
       has: { amount: { value: most.value, unit: 'N·m' }, from: `${head.name} ${origin(most)}` },
       says: { holds: `${head.name} holds the camera at any tilt.`, tight: `${head.name} just holds the camera at any tilt.`, fails: `On ${head.name} the camera falls when it is let go tilted.` },
       steps: [{ says: `at ${WORKING_TILT_DEG}° of tilt it asks for`, amount: { value: momentNm, unit: 'N·m' } }],
-      mends: springNm > most.value ? [...lower(found, axis.value, most.value), ...otherHeads(asking, found, springNm)] : [],
+      mends: springNm > 0.9 * most.value ? [...lower(found, { axisMm: axis.value, mostNm: most.value, target: springNm > most.value ? 1 : 0.9 }), ...otherHeads(asking, found, springNm / most.value)] : [],
       notes: [...cautionsFor('tripod'), ...leftOut(whole)],
     });
   },
 });
 
 /** The centre brought down to where the spring holds it: in all, and by the one piece that gives most for each millimetre. */
-function lower({ head, whole, aboveMm }: HeadLoad, axisMm: number, mostNm: number): Mend[] {
-  const heldMm = Math.floor((mostNm * 1000) / weightN(whole.massG) - axisMm);
+function lower({ head, whole, aboveMm }: HeadLoad, { axisMm, mostNm, target }: { readonly axisMm: number; readonly mostNm: number; readonly target: number }): Mend[] {
+  const heldMm = Math.floor((target * mostNm * 1000) / weightN(whole.massG) - axisMm);
   const useAt = (centreMm: number): number => sum({ massG: whole.massG, aboveAxisMm: centreMm + axisMm, aheadOfAxisMm: 0, tiltDeg: 90 }).springNm / mostNm;
   if (heldMm <= 0) return [];
   const plateY = whole.centreMm[1] - aboveMm;
@@ -58,13 +58,13 @@ function lower({ head, whole, aboveMm }: HeadLoad, axisMm: number, mostNm: numbe
 }
 
 /** Heads of the kit whose spring is enough and that bear the load. */
-function otherHeads(asking: Asking, { head, whole, aboveMm }: HeadLoad, springNm: number): Mend[] {
+function otherHeads(asking: Asking, { head, whole, aboveMm }: HeadLoad, nowUse: number): Mend[] {
   return asking.ledger.keys('kit/parts').flatMap((id): Mend[] => {
     const part = new PartView(asking.ledger, id);
     const [spring, payload] = [part.figure('carrier/counterbalanceNm'), part.figure('carrier/payloadG')];
-    if (part.read('carrier/kind') !== 'head' || id === head.part.id || spring === undefined || spring.value < springNm || (payload?.value ?? Infinity) < whole.massG) return [];
+    if (part.read('carrier/kind') !== 'head' || id === head.part.id || spring === undefined || (payload?.value ?? Infinity) < whole.massG) return [];
     const axis = part.figure('carrier/tiltAxisBelowPlateMm') ?? asking.assume(balance.tiltAxisBelowMm);
     const use = sum({ massG: whole.massG, aboveAxisMm: aboveMm + axis.value, aheadOfAxisMm: 0, tiltDeg: 90 }).springNm / spring.value;
-    return use > 1 ? [] : [{ says: `${part.name} instead`, use, costs: 'see that its plate and the legs fit it' }];
+    return use > 1 || use >= nowUse ? [] : [{ says: `${part.name} instead`, use, costs: 'see that its plate and the legs fit it' }];
   });
 }

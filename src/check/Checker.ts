@@ -4,6 +4,7 @@ import type { Shoot } from '../shoot/schema/shoot.ts';
 import type { Answer, Subject } from './answer.ts';
 import { Asking } from './Asking.ts';
 import { NotEntered } from './NotEntered.ts';
+import { inOrder } from './cures.ts';
 import { namesOf } from './namesOf.ts';
 import { type AnyQuestion, disciplineOf } from './question.ts';
 
@@ -60,7 +61,8 @@ export class Checker {
         const sound = judgement.use === undefined || Number.isFinite(judgement.use);
         if (!sound) return { ...frame, verdict: 'unknown', unknown: 'could not judge', says: 'The sum did not come out as a number.' };
         const unknown = judgement.missing === undefined ? ('could not judge' as const) : ('not entered' as const);
-        return Object.assign(frame, judgement, judgement.verdict === 'unknown' ? { unknown } : undefined);
+        const mends = judgement.mends === undefined ? undefined : { mends: inOrder(judgement.mends) };
+        return Object.assign(frame, judgement, mends, judgement.verdict === 'unknown' ? { unknown } : undefined);
       } catch (thrown) {
         return { ...frame, ...unknownFrom(thrown) };
       }

@@ -1,4 +1,5 @@
 import type { Answer, Mend, Side } from '../check/answer.ts';
+import { noneDoes, shortfall } from '../check/cures.ts';
 import { byQuestion, countVerdicts, sameCauses, sameFindings, waiting } from '../check/ranking.ts';
 import type { Doubt } from '../check/doubt.ts';
 import type { Figure } from '../shoot/ledger/figures.ts';
@@ -79,7 +80,7 @@ function finding(groups: readonly (readonly Answer[])[], options: CheckTextOptio
   const [worst] = groups[0] as readonly [Answer];
   const { paint, columns } = options;
   const line = (text: string) => wrap(text, columns, `${INDENT}  `);
-  const cures = options.working ? working(worst, options) : mends(worst, options).slice(0, 2);
+  const cures = options.working ? working(worst, options) : mends(worst, options, 2);
   if (groups.length === 1) {
     const sides = sidesLine(worst, options);
     return [`${INDENT}${paint.mark(worst.verdict)} ${line(`${worst.says}${sides === '' ? '' : ` ${sides}`}`).slice(INDENT.length + 2)}`, paint.dim(line(aboutOf(groups[0] ?? []))), ...cures];
@@ -101,16 +102,21 @@ function sidesLine({ needs, has }: Answer, { system }: CheckTextOptions): string
   return line === '' ? '' : `${line.charAt(0).toUpperCase()}${line.slice(1)}.`;
 }
 
-function mends(answer: Answer, { paint, columns }: CheckTextOptions): string[] {
-  return (answer.mends ?? []).map((mend) => {
-    const [first = '', ...rest] = wrap(mendText(mend), columns, `${INDENT}       `).split('\n');
-    return [`${INDENT}  ${paint.dim('mend')} ${first.trimStart()}`, ...rest].join('\n');
-  });
+function mends(answer: Answer, { paint, columns }: CheckTextOptions, most = Infinity): string[] {
+  const row = (text: string, label: string) => {
+    const [first = '', ...rest] = wrap(text, columns, `${INDENT}       `).split('\n');
+    return [`${INDENT}  ${label} ${first.trimStart()}`, ...rest].join('\n');
+  };
+  const none = noneDoes(answer);
+  const all = answer.mends ?? [];
+  return [...all.slice(0, most).map((mend) => row(mendText(mend), paint.dim('mend'))), ...(none === undefined ? [] : [row(none, '    ')])];
 }
 
-function mendText({ says, use, costs }: Mend): string {
+function mendText(mend: Mend): string {
+  const { says, use, costs } = mend;
   const after = use === undefined ? '' : `: use ${printUse(use)}`;
-  return `${says}${after}${costs === undefined ? '' : ` (${costs})`}`;
+  const short = shortfall(mend);
+  return `${says}${after}${short === undefined ? '' : `, ${short}`}${costs === undefined ? '' : ` (${costs})`}`;
 }
 
 function working(answer: Answer, options: CheckTextOptions): string[] {

@@ -61,7 +61,7 @@ function judgement(asking: Asking, subject: ShotSubject, plan: PullPlan, outcome
   const short = outcome.shareSharp < 1 - 0.9 * (1 - wished.value);
   const mends = short ? changeMends(asking, subject, plan, outcome, wished.value) : [];
   const tried = plan.given.whatIf !== undefined;
-  const enough = !tried || mends.some(({ use = 0 }) => use <= 1);
+  const helpless = tried && outcome.shareSharp < wished.value && mends.length === 0;
   const shot = shotName(asking, subject);
   const pulled = PULLED[plan.way];
   return judgeShare({
@@ -76,7 +76,7 @@ function judgement(asking: Asking, subject: ShotSubject, plan: PullPlan, outcome
     },
     steps: steps(plan, outcome),
     mends,
-    notes: [...(outcome.shareSharp >= wished.value || enough ? [] : ['No single change that was tried is enough; those that help most come first.']), ...outcome.limits],
+    notes: [...(helpless ? ['No single change that was tried helps.'] : []), ...outcome.limits],
     curve: bands(plan, outcome),
   });
 }

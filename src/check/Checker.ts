@@ -5,6 +5,7 @@ import type { Answer, Subject } from './answer.ts';
 import { Asking } from './Asking.ts';
 import { NotEntered } from './NotEntered.ts';
 import { inOrder } from './cures.ts';
+import { inSentences, quoting } from './named.ts';
 import { namesOf } from './namesOf.ts';
 import { type AnyQuestion, disciplineOf } from './question.ts';
 
@@ -13,6 +14,8 @@ export class Checker {
   readonly ledger: Ledger;
   readonly #questions: readonly AnyQuestion[];
   readonly #studied = new Set<string>();
+  #quote: ReturnType<typeof quoting>;
+  #read = new WeakMap<Answer, Answer>();
 
   constructor(shoot: Shoot, questions: readonly AnyQuestion[]) {
     this.ledger = new Ledger(shoot);
@@ -52,7 +55,19 @@ export class Checker {
     }
   }
 
+  /** As it is read. Names are looked up outside the answer's own cell: another name elsewhere makes it no less true. */
   #ask(question: AnyQuestion, key: string, subject: Subject): Answer | null {
+    const answer = this.#judge(question, key, subject);
+    const quote = quoting(this.ledger);
+    if (answer === null || quote === undefined) return answer;
+    if (quote !== this.#quote) this.#read = new WeakMap();
+    this.#quote = quote;
+    const read = this.#read.get(answer) ?? inSentences(answer, quote);
+    this.#read.set(answer, read);
+    return read;
+  }
+
+  #judge(question: AnyQuestion, key: string, subject: Subject): Answer | null {
     return this.ledger.cell(key, () => {
       const frame = frameOf(this.ledger, question, key, subject);
       try {

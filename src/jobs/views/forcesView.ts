@@ -1,5 +1,6 @@
 import { ATTITUDES, type Attitude } from '../../assembly/hold/rigLoads.ts';
 import { type RigNetwork, rigNetwork } from '../../assembly/hold/rigNetwork.ts';
+import { heldFast } from '../../assembly/hold/underWeight.ts';
 import { add, scale } from '../../assembly/placing/Transform.ts';
 import { setupPieces } from '../../assembly/setupPieces.ts';
 import { Asking } from '../../check/Asking.ts';
@@ -42,7 +43,7 @@ export function forcesView(ledger: Ledger, subject: SetupGlass, load: string): F
   const push = pushes.find(({ id }) => id === chosen);
   // Nothing bears the weight of a rig that falls freely: it is taken to be held where the rest hangs on.
   const floats = rig.stands.contacts.length === 0;
-  const solved = push === undefined && floats ? (rigNetwork(ledger, setup, glass, { key: 'held fast', heldFast: true }) ?? rig) : rig;
+  const solved = push === undefined && floats ? (heldFast(ledger, setup, glass) ?? rig) : rig;
   const nameOf = namesIn(ledger, subject);
   const loose = [...new Set(solved.network.freeMotions.flatMap(({ bodies }) => bodies.map((body) => nameOf(solved.pieceOf(body)))))];
   const forces = viewOf(() => {

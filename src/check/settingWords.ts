@@ -1,13 +1,25 @@
-import type { SolvedSetting } from '../assembly/placing/placeSetup.ts';
+import { moveWay } from '../assembly/placing/moveWay.ts';
+import type { Placement, SolvedSetting } from '../assembly/placing/placeSetup.ts';
 import type { StoppedBy } from '../assembly/placing/stoppedBy.ts';
 import { printAmount } from '../units/print.ts';
 import type { Unit } from '../units/Unit.ts';
+import { named } from './named.ts';
 
 const WORDS: Readonly<Record<SolvedSetting['key'], string>> = { turnDeg: 'turn', tiltDeg: 'tilt', slideMm: 'slide', sideMm: 'sideways', heightMm: 'height' };
 
 /** A setting in words: "slide of Motor on a clamp on 15 mm rod". */
 export function settingWords({ joint, key }: Pick<SolvedSetting, 'joint' | 'key'>): string {
   return `${WORDS[key]} of ${joint.b.piece.name} on ${joint.a.piece.name}`;
+}
+
+const VERBS: Readonly<Record<SolvedSetting['key'], string>> = { turnDeg: 'turn', tiltDeg: 'tilt', slideMm: 'slide', sideMm: 'shift', heightMm: 'shift' };
+
+/** What is done to set a joint anew: "slide Motor", and "forward on 15 mm rod" to follow how far. */
+export function moveWords(placement: Placement, setting: Pick<SolvedSetting, 'joint' | 'key'>, by: number): { readonly does: string; readonly way: string } {
+  const { moves, on, way } = moveWay(placement, setting, by);
+  const raised = way === 'up' ? 'raise' : way === 'down' ? 'lower' : undefined;
+  const where = raised === undefined ? (way ?? (by < 0 ? 'back along its scale' : 'further along its scale')) : '';
+  return { does: `${raised ?? VERBS[setting.key]} ${named(moves.piece.name)}`, way: `${where === '' ? '' : `${where} `}on ${named(on.piece.name)}` };
 }
 
 /** The unit a setting is in. */

@@ -1,6 +1,7 @@
 import { Asking } from '../check/Asking.ts';
 import { nameAt, shotName } from '../check/nameAt.ts';
 import { type DayOrder, dayOrder } from '../check/quantities/dayOrder.ts';
+import { doneWords } from '../check/quantities/changeWords.ts';
 import { type ChangeStep, lensChange } from '../check/quantities/lensChange.ts';
 import { motorPlaces } from '../check/quantities/motorPlaces.ts';
 import { glassesOf } from '../check/subjects.ts';
@@ -43,10 +44,10 @@ function inRow(asking: Asking, setup: string, glasses: readonly string[], shown:
   });
 }
 
-function stepLine({ says, amount, tool, minutes }: ChangeStep, index: number, { paint, system }: Shown): string {
-  const by = amount === undefined ? '' : `  ${amount.value > 0 ? '+' : '−'}${printAmount({ ...amount, value: Math.abs(Math.round(amount.value * 10) / 10) }, system)}`;
+function stepLine(step: ChangeStep, index: number, { paint, system }: Shown): string {
+  const { tool, minutes } = step;
   const how = [tool === undefined ? '' : tool === 'hand' ? 'by hand' : tool, minutes === 0 ? '' : minutesOf(minutes)].filter((one) => one !== '').join(', ');
-  return `${`${index + 1}`.padStart(4)}. ${says}${by}${how === '' ? '' : paint.dim(`   ${how}`)}`;
+  return `${`${index + 1}`.padStart(4)}. ${doneWords(step, system)}${how === '' ? '' : paint.dim(`   ${how}`)}`;
 }
 
 function places(asking: Asking, setup: string, { system }: Shown): string[] {

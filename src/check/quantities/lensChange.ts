@@ -8,15 +8,17 @@ import { swap } from '../../standards/assumptions/swap.ts';
 import { unitOfKey } from '../../units/unitOfKey.ts';
 import type { Amount } from '../../units/print.ts';
 import type { Asking } from '../Asking.ts';
-import { settingWords } from '../settingWords.ts';
+import { named } from '../named.ts';
+import { moveWords } from '../settingWords.ts';
 import type { SetupGlass } from '../subjects.ts';
 
 /** One thing to do at a change, with the time it takes by the model of `standards/assumptions/swap`. */
 export interface ChangeStep {
   readonly kind: 'off' | 'on' | 'open' | 'close' | 'move' | 'roll' | 'calibrate' | 'build';
   readonly says: string;
-  /** By how much, where something moves. */
-  readonly amount?: Amount;
+  /** By how much something moves, and which way: "forward on 15 mm rod". */
+  readonly by?: Amount;
+  readonly way?: string;
   readonly tool?: string;
   readonly minutes: number;
   /** The time within the bounds of the model. */
@@ -51,7 +53,7 @@ const cameraOf = ({ ledger }: Asking, { setup }: SetupGlass) => ledger.at(`setup
 function buildSteps(asking: Asking, from: SetupGlass, to: SetupGlass): ChangeStep[] {
   const [one, other] = [cameraOf(asking, from), cameraOf(asking, to)];
   if (one === other) return [];
-  const name = (asking.ledger.at(`builds/${other}/name`) as string | undefined) ?? other;
+  const name = named((asking.ledger.at(`builds/${other}/name`) as string | undefined) ?? other);
   const body = (subject: SetupGlass) => opticalPath(asking.ledger, subject.setup, subject.glass).body?.part.id;
   return body(from) === body(to)
     ? [{ kind: 'build', says: `change over to ${name}`, ...takes(asking, swap.buildMin) }]
@@ -73,8 +75,8 @@ function glassSteps(asking: Asking, from: SetupGlass, to: SetupGlass): ChangeSte
   const [before, after] = [glassOf(asking, from), glassOf(asking, to)];
   const stays = (ref: string): boolean => before.get(ref)?.of !== undefined && before.get(ref)?.of === after.get(ref)?.of;
   const each = takes(asking, swap.offMin);
-  const off = [...before].filter(([ref]) => !stays(ref)).map(([, { name }]): ChangeStep => ({ kind: 'off', says: `take off ${name}`, ...each }));
-  const on = [...after].filter(([ref]) => !stays(ref)).map(([, { name }]): ChangeStep => ({ kind: 'on', says: `put on ${name}`, ...each }));
+  const off = [...before].filter(([ref]) => !stays(ref)).map(([, { name }]): ChangeStep => ({ kind: 'off', says: `take off ${named(name)}`, ...each }));
+  const on = [...after].filter(([ref]) => !stays(ref)).map(([, { name }]): ChangeStep => ({ kind: 'on', says: `put on ${named(name)}`, ...each }));
   const [opened, closed] = [jointsTouched(asking, from, to, before, stays), jointsTouched(asking, to, from, after, stays)];
   return [...opened.map((joint) => jointStep(asking, joint, 'open')), ...off, ...on, ...closed.map((joint) => jointStep(asking, joint, 'close'))];
 }
@@ -95,25 +97,26 @@ export function toolOf(...ends: readonly JointEnd[]): string {
 
 function jointStep(asking: Asking, { a, b }: RigJoint, kind: 'open' | 'close'): ChangeStep {
   const tool = toolOf(a, b);
-  return { kind, says: kind === 'open' ? `open ${b.piece.name} from ${a.piece.name}` : `fix ${b.piece.name} to ${a.piece.name}`, tool, ...takes(asking, tool === 'hand' ? swap.handMin : swap.keyMin) };
+  return { kind, says: kind === 'open' ? `open ${named(b.piece.name)} from ${named(a.piece.name)}` : `fix ${named(b.piece.name)} to ${named(a.piece.name)}`, tool, ...takes(asking, tool === 'hand' ? swap.handMin : swap.keyMin) };
 }
 
 /** Clamps, plates and arms of the build that stand elsewhere with the other glass. */
 function settingSteps(asking: Asking, from: SetupGlass, to: SetupGlass): ChangeStep[] {
   if (cameraOf(asking, from) !== cameraOf(asking, to)) return [];
-  const [before, after] = [from, to].map(({ setup, glass }) => placeSetup(asking.ledger, setup, glass).settings);
+  const [then, now] = [placeSetup(asking.ledger, from.setup, from.glass), placeSetup(asking.ledger, to.setup, to.glass)];
   const [leastMm, leastDeg] = [asking.assume(swap.movedMm).value, asking.assume(swap.movedDeg).value];
   // One clamp that is undone once may be slid and turned.
   const undone = new Set<string>();
-  return (after ?? []).flatMap((setting): ChangeStep[] => {
-    const was = before?.find(({ joint, key }) => key === setting.key && (joint.path === setting.joint.path || endsOf(joint) === endsOf(setting.joint)));
+  return now.settings.flatMap((setting): ChangeStep[] => {
+    const was = then.settings.find(({ joint, key }) => key === setting.key && (joint.path === setting.joint.path || endsOf(joint) === endsOf(setting.joint)));
     if (was === undefined || Math.abs(setting.value - was.value) < (setting.key.endsWith('Deg') ? leastDeg : leastMm)) return [];
-    const says = settingWords(setting);
+    const by = setting.value - was.value;
+    const { does, way } = moveWords(now, setting, by);
     const again = undone.has(setting.joint.b.ref);
     // A support on two rods is slid on both at once.
-    if (undone.has(says)) return [];
-    undone.add(setting.joint.b.ref).add(says);
-    return [{ kind: 'move', says, amount: { value: setting.value - was.value, unit: unitOfKey(setting.key) }, tool: toolOf(setting.joint.a, setting.joint.b), ...(again ? NO_TIME : takes(asking, swap.settingMin)) }];
+    if (undone.has(`${does} ${way}`)) return [];
+    undone.add(setting.joint.b.ref).add(`${does} ${way}`);
+    return [{ kind: 'move', says: does, by: { value: Math.abs(by), unit: unitOfKey(setting.key) }, way, tool: toolOf(setting.joint.a, setting.joint.b), ...(again ? NO_TIME : takes(asking, swap.settingMin)) }];
   });
 }
 
@@ -122,7 +125,7 @@ function afterwards(asking: Asking, from: SetupGlass, to: SetupGlass): ChangeSte
   if (from.glass === to.glass) return [];
   const { block } = opticalPath(asking.ledger, to.setup, to.glass);
   const motor = [...setupPieces(asking.ledger, to.setup, to.glass).values()].find((piece) => piece.part.has('motor'));
-  const roll = block === undefined ? [] : [{ kind: 'roll' as const, says: `set the squeeze axis of ${block.name} upright`, ...takes(asking, swap.rollMin) }];
-  const calibrate = motor === undefined ? [] : [{ kind: 'calibrate' as const, says: `calibrate ${motor.name}, fingers clear`, ...takes(asking, swap.calibrateMin) }];
+  const roll = block === undefined ? [] : [{ kind: 'roll' as const, says: `set the squeeze axis of ${named(block.name)} upright`, ...takes(asking, swap.rollMin) }];
+  const calibrate = motor === undefined ? [] : [{ kind: 'calibrate' as const, says: `calibrate ${named(motor.name)}, fingers clear`, ...takes(asking, swap.calibrateMin) }];
   return [...roll, ...calibrate];
 }

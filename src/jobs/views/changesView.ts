@@ -26,6 +26,9 @@ export interface ChangeView {
   readonly fromName: string;
   readonly toName: string;
   readonly minutes: number;
+  /** The minutes within the bounds of their model. */
+  readonly low: number;
+  readonly high: number;
   readonly steps: readonly ChangeStep[];
 }
 
@@ -46,6 +49,5 @@ function windowsOf(ledger: Ledger, { all, best, nowhere }: MotorPlaces): MotorWi
 }
 
 export function changeView(ledger: Ledger, setup: string, from: string, to: string): ChangeView {
-  const { steps, minutes } = lensChange(new Asking(ledger), { setup, glass: from }, { setup, glass: to });
-  return { fromName: nameAt(ledger, 'glasses', from), toName: nameAt(ledger, 'glasses', to), minutes, steps };
+  return { fromName: nameAt(ledger, 'glasses', from), toName: nameAt(ledger, 'glasses', to), ...lensChange(new Asking(ledger), { setup, glass: from }, { setup, glass: to }) };
 }

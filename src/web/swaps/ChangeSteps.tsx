@@ -1,5 +1,6 @@
+import { doneWords } from '../../check/quantities/changeWords.ts';
 import type { ChangeStep } from '../../check/quantities/lensChange.ts';
-import { type System, printAmount } from '../../units/print.ts';
+import { printAmount } from '../../units/print.ts';
 import { useView } from '../state/looking.ts';
 import { useSystem } from '../state/preferences.ts';
 import { desk } from '../worker/desk.ts';
@@ -10,7 +11,7 @@ export function ChangeSteps({ setup, from, to }: { readonly setup: string; reado
   const view = useView(() => desk.changeView(setup, from, to), [setup, from, to]);
   if (view === undefined) return null;
   if (!view.ok) return <p className="empty">{view.says}</p>;
-  const { fromName, toName, minutes, steps } = view.value;
+  const { fromName, toName, minutes, low, high, steps } = view.value;
   return (
     <section className="change" aria-label="The change, step by step" aria-live="polite">
       <h3>{fromName} → {toName} <small>about {print(minutes)}</small></h3>
@@ -18,22 +19,17 @@ export function ChangeSteps({ setup, from, to }: { readonly setup: string; reado
         {steps.map((step, at) => (
           // Steps may repeat word for word; their order is what they are.
           <li key={`${at} of ${steps.length}`}>
-            <span>{step.says}{movedBy(step, system)}</span>
+            <span>{doneWords(step, system)}</span>
             <small>{toolWords(step)}</small>
             <span className="figure">{step.minutes === 0 ? '' : print(step.minutes)}</span>
           </li>
         ))}
       </ol>
-      <p className="about">Minutes are estimates, half to twice. Fingers, hair and cables clear when the motor calibrates; two hands on front glass.</p>
+      <p className="about">Minutes are estimates: {print(low)} to {print(high)} in all. Fingers, hair and cables clear when the motor calibrates; two hands on front glass.</p>
     </section>
   );
 }
 
 const print = (minutes: number): string => printAmount({ value: Math.round(minutes * 10) / 10, unit: 'min' });
-
-function movedBy({ amount }: ChangeStep, system: System): string {
-  if (amount === undefined) return '';
-  return ` by ${amount.value > 0 ? '+' : '−'}${printAmount({ ...amount, value: Math.abs(Math.round(amount.value * 10) / 10) }, system)}`;
-}
 
 const toolWords = ({ tool }: ChangeStep): string => (tool === undefined ? '' : tool === 'hand' ? 'by hand' : tool);

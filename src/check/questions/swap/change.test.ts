@@ -12,7 +12,7 @@ test('only the taking lens goes; block and focuser stay in the hand; the motor f
   expect(says.filter((one) => one.startsWith('put on'))).toHaveLength(1);
   expect(says.some((one) => /Variable diopter|72 mm/.test(one) && one.startsWith('open'))).toBe(false);
   // By hand: the lenses are 62 and 88 mm long.
-  expect(says.find((one) => one.startsWith('slide of Motor'))).toContain('26');
+  expect(says.find((one) => one.startsWith('slide Motor'))).toMatch(/^slide Motor on a clamp 26\s?mm forward on “15 mm rod, 300 mm”/);
 });
 
 test('the time is the sum of what the model states for each thing', () => {

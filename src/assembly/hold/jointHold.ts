@@ -7,7 +7,7 @@ import type { ModelJoint } from '../placing/rigModel.ts';
 import { settingsWith } from '../placing/chain.ts';
 import { onlyPushes } from '../mates.ts';
 import type { JointEnd, RigJoint } from '../placing/rigJoints.ts';
-import { IDENTITY, type Transform, type Vector, compose } from '../placing/Transform.ts';
+import { IDENTITY, type Transform, type Vector, axis, compose } from '../placing/Transform.ts';
 
 /** How a joint holds: its type, where it is, and how stiff in its own axes. */
 export interface JointHold {
@@ -32,9 +32,8 @@ function heldBy(model: ModelJoint, placement: Placement): JointHold {
   const { joint } = model;
   const type = typeOf(joint);
   const at = compose(compose(placement.places.get(joint.a.ref) ?? IDENTITY, model.frameA), jointTransform(joint.a.point.kind, settingsWith(model, placement.values)));
-  const [, y, z] = [[at.r[0], at.r[3], at.r[6]], [at.r[1], at.r[4], at.r[7]], [at.r[2], at.r[5], at.r[8]]] as unknown as readonly [Vector, Vector, Vector];
   // A collar is entered with its way out across the barrel: the barrel runs along `up`.
-  return { joint, type, at, axis: joint.a.point.kind === 'collar' ? y : z, stiffness: stiffnessOf(joint, type) };
+  return { joint, type, at, axis: axis(at.r, joint.a.point.kind === 'collar' ? 1 : 2), stiffness: stiffnessOf(joint, type) };
 }
 
 /** What holds the two, read from the kinds of their points, their pins and screws. */
@@ -78,11 +77,12 @@ function frontName(a: JointEnd, b: JointEnd): string {
  * Entered stiffness of either point comes first; two give way one after the other, and so does the elbow of an arm. `as`: were the joint of that type
  * instead; what is entered then grows as the usual figures do.
  */
-export function stiffnessOf(joint: RigJoint, type: JointType, as: JointType = type): Record<Way, number> {
+export function stiffnessOf(joint: RigJoint, type: JointType, as: JointType = type): Readonly<Record<Way, number>> {
   const { a, b } = joint;
   const usual = framed(joint, as);
   const elbow = armOf(joint) === undefined ? undefined : jointType('friction arm')?.stiffness;
-  const entered = [a, b].map(({ piece, pointId }) => enteredStiffness(piece.part, pointId));
+  const entered = [a, b].map(({ piece, pointId }) => enteredStiffness(piece.part, pointId)).filter((one) => one !== undefined);
+  if (entered.length === 0 && elbow === undefined) return usual;
   return Object.fromEntries(STIFFNESS_KEYS.map((way) => {
     const own = entered.flatMap((one) => one[way] ?? []);
     if (own.length > 0) return [way, inSeries(own) * Math.max(1, as.stiffness[way] / type.stiffness[way] || 1)];
@@ -101,13 +101,14 @@ function framed({ a, b }: RigJoint, { name, stiffness }: JointType): Readonly<Re
 }
 
 /** What is entered for a point: nearly always nothing, so that it is looked for once for all setups. */
-function enteredStiffness(part: PartView, pointId: string): Readonly<Partial<Record<Way, number>>> {
-  return part.ledger.cell(`point stiffness|${part.id}|${pointId}`, () =>
-    Object.fromEntries(STIFFNESS_KEYS.flatMap((way) => {
+function enteredStiffness(part: PartView, pointId: string): Readonly<Partial<Record<Way, number>>> | undefined {
+  return part.ledger.cell(`point stiffness|${part.id}|${pointId}`, () => {
+    const entered = STIFFNESS_KEYS.flatMap((way) => {
       const value = part.figure(`points/${pointId}/stiffness/${way}`)?.value;
-      return value === undefined ? [] : [[way, value]];
-    })),
-  );
+      return value === undefined ? [] : [[way, value] as const];
+    });
+    return entered.length === 0 ? undefined : Object.fromEntries(entered);
+  });
 }
 
 const SEATS = new Set(['front']);

@@ -45,25 +45,50 @@ export const GROUND = 'ground';
 /** Upright axes of a place on the ground: z up. */
 const UPRIGHT = [[1, 0, 0], [0, 0, -1], [0, 1, 0]] as const;
 
-/** The camera build of a setup as a network; `undefined` where fewer than two of its pieces have a place. */
+/** The camera build of a setup as a network, factored when it is first asked for; `undefined` where fewer than two of its pieces have a place. */
 export function rigNetwork(ledger: Ledger, setup: string, glass: string, variation?: Variation): RigNetwork | undefined {
   return ledger.cell(`rig network|${setup}|${glass}|${variation?.key ?? ''}`, () => {
+    const rig = rigParts(ledger, setup, glass);
+    if (rig === undefined) return undefined;
+    const { stands, unweighed, left } = rig;
+    const { holds, joints, bodies, beams, rods } = variation?.apart === undefined ? rig : jointed(rig, rig.holds.filter(({ joint }) => variation.apart?.has(joint.path) !== true));
+    const contacts = variation?.heldFast === true ? [] : stands.contacts;
+    const floats = contacts.length === 0 && variation?.heldFast !== true;
+    const ground: Ground = { contacts, floats, heldFast: variation?.heldFast === true ? stands.anchor : undefined, more: variation?.springs ?? [] };
+    const model = modelOf({ joints, bodies, beams, rods }, ground);
+    let network: RigNetwork['network'] | undefined;
+    return {
+      get network() {
+        return (network ??= floats ? new FloatingNetwork(model) : new Network(model));
+      },
+      model, stands, springs: [...holds, ...contacts.map(() => GROUND as 'ground')], beams: beams.map(({ piece }) => piece),
+      bodyOf: (ref) => rods.get(ref)?.bodies[0]?.name ?? ref, pieceOf: pieceOfBody(rods), unweighed, left,
+    };
+  });
+}
+
+/** What all variations of a rig have in common. */
+interface Rig {
+  readonly own: readonly SetupPiece[];
+  readonly masses: ReadonlyMap<string, PieceMass>;
+  readonly placement: Placement;
+  readonly stands: StandsOn;
+  readonly unweighed: readonly SetupPiece[];
+  readonly left: readonly SetupPiece[];
+}
+
+function rigParts(ledger: Ledger, setup: string, glass: string): (Rig & Jointed) | undefined {
+  return ledger.cell(`rig parts|${setup}|${glass}`, () => {
     const placement = placeSetup(ledger, setup, glass);
     const build = ledger.at(`setups/${setup}/camera`) as string;
     const stands = standsOn(ledger, setup, glass, build);
     const all = [...setupPieces(ledger, setup, glass).values()].filter((piece) => piece.build === build);
     const own = all.filter(({ ref }) => placement.places.has(ref) && !stands.below.has(ref));
     if (own.length < 2) return undefined;
-    const masses = pieceMasses(ledger, setup, glass, build);
-    const holds = jointsAmong(placement, new Set(own.map(({ ref }) => ref))).filter(({ joint }) => variation?.apart?.has(joint.path) !== true);
-    const parts = bodiesOf(own, masses.weighed, holds, placement);
-    const contacts = variation?.heldFast === true ? [] : stands.contacts;
-    const floats = contacts.length === 0 && variation?.heldFast !== true;
-    const model = modelOf(parts, holds, contacts, { floats, heldFast: variation?.heldFast === true ? stands.anchor : undefined, more: variation?.springs ?? [] });
-    return {
-      network: floats ? new FloatingNetwork(model) : new Network(model), model, stands, springs: [...holds, ...contacts.map(() => GROUND as 'ground')], beams: parts.beams.map(({ piece }) => piece),
-      bodyOf: (ref) => parts.rods.get(ref)?.bodies[0]?.name ?? ref, pieceOf: pieceOfBody(parts.rods), unweighed: masses.unweighed, left: all.filter(({ ref }) => !placement.places.has(ref)),
-    };
+    const { weighed, unweighed } = pieceMasses(ledger, setup, glass, build);
+    const masses = new Map(weighed.map((mass) => [mass.piece.ref, mass]));
+    const rig: Rig = { own, masses, placement, stands, unweighed, left: all.filter(({ ref }) => !placement.places.has(ref)) };
+    return { ...rig, ...jointed(rig, jointsAmong(placement, new Set(own.map(({ ref }) => ref)))) };
   });
 }
 
@@ -82,13 +107,19 @@ interface Parts {
   readonly bodies: readonly NetworkBody[];
   readonly rods: ReadonlyMap<string, Rod>;
   readonly beams: readonly { readonly piece: SetupPiece; readonly beam: NetworkBeam }[];
+  /** A spring for each joint that holds. */
+  readonly joints: readonly NetworkSpring[];
+}
+
+interface Jointed extends Parts {
+  readonly holds: readonly JointHold[];
 }
 
 /** Every piece is one body, but a rod that can bend: it is a body at each clamp, with beams between. */
-function bodiesOf(own: readonly SetupPiece[], masses: readonly PieceMass[], holds: readonly JointHold[], { places }: Placement): Parts {
+function jointed({ own, masses, placement: { places } }: Rig, holds: readonly JointHold[]): Jointed {
   const rods = new Map<string, Rod>();
   const bodies = own.flatMap((piece): readonly NetworkBody[] => {
-    const mass = masses.find((one) => one.piece.ref === piece.ref);
+    const mass = masses.get(piece.ref);
     const place = places.get(piece.ref);
     const rod = place === undefined ? undefined : rodOf(piece, place, mass?.massG ?? 0, holds.filter(({ joint }) => joint.a.ref === piece.ref || joint.b.ref === piece.ref).map(({ at }) => at.t));
     if (rod !== undefined) {
@@ -97,19 +128,21 @@ function bodiesOf(own: readonly SetupPiece[], masses: readonly PieceMass[], hold
     }
     return [{ name: piece.ref, massG: mass?.massG ?? 0, centreMm: mass?.centreMm ?? place?.t ?? [0, 0, 0], inertiaKgM2: mass?.inertiaKgM2 ?? NO_INERTIA }];
   });
-  return { bodies, rods, beams: [...rods.values()].flatMap((rod) => rod.beams.map((beam) => ({ piece: rod.piece, beam }))) };
+  const joints = holds.map(({ joint, at, stiffness }): NetworkSpring => ({ a: nodeAt(rods, joint.a.ref, at.t), b: nodeAt(rods, joint.b.ref, at.t), atMm: at.t, axes: axesOf(at), stiffness }));
+  return { holds, joints, bodies, rods, beams: [...rods.values()].flatMap((rod) => rod.beams.map((beam) => ({ piece: rod.piece, beam }))) };
 }
 
+const nodeAt = (rods: Parts['rods'], ref: string, at: Vector): string => rods.get(ref)?.nodeAt(at) ?? ref;
+
 interface Ground {
+  readonly contacts: StandsOn['contacts'];
   readonly floats: boolean;
   readonly heldFast: string | undefined;
   readonly more: readonly NetworkSpring[];
 }
 
-function modelOf({ bodies, rods, beams }: Parts, holds: readonly JointHold[], contacts: StandsOn['contacts'], { floats, heldFast, more }: Ground): NetworkModel {
-  const nodeAt = (ref: string, at: Vector) => rods.get(ref)?.nodeAt(at) ?? ref;
-  const joints = holds.map(({ joint, at, stiffness }): NetworkSpring => ({ a: nodeAt(joint.a.ref, at.t), b: nodeAt(joint.b.ref, at.t), atMm: at.t, axes: axesOf(at), stiffness }));
-  const feet = contacts.map(({ ref, atMm, type }): NetworkSpring => ({ a: GROUND, b: nodeAt(ref, atMm), atMm, axes: UPRIGHT, stiffness: type.stiffness }));
+function modelOf({ bodies, rods, beams, joints }: Parts, { contacts, floats, heldFast, more }: Ground): NetworkModel {
+  const feet = contacts.map(({ ref, atMm, type }): NetworkSpring => ({ a: GROUND, b: nodeAt(rods, ref, atMm), atMm, axes: UPRIGHT, stiffness: type.stiffness }));
   const still: NetworkBody[] = floats || heldFast !== undefined ? [] : [{ name: GROUND, centreMm: [0, 0, 0], fixed: true }];
   const fast = heldFast === undefined ? bodies : bodies.map((body) => (body.name === heldFast || body.name === rods.get(heldFast)?.bodies[0]?.name ? { ...body, fixed: true } : body));
   return { bodies: [...still, ...fast], springs: [...joints, ...feet, ...more], beams: beams.map(({ beam }) => beam) };

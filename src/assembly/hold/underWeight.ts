@@ -11,7 +11,7 @@ export interface UnderWeight {
   /** What each spring carries with the weight pulling along x, y and z; any other way is a mix of the three. */
   readonly springsAlongAxes: () => readonly ReturnType<Answered['springs']>[];
   /** How it moves and what it carries upright, as it is used. */
-  readonly upright: Answered;
+  readonly upright: () => Answered;
 }
 
 /** The rig held fast at its anchor: where the ground gives is left out, only how the rig itself gives counts. */
@@ -25,8 +25,8 @@ export function underWeight(ledger: Ledger, setup: string, glass: string, variat
     if (rig === undefined || rig.network.freeMotions.length > 0) return undefined;
     const solve = (way: Vector) => rig.network.solve(weightLoads(rig, way));
     let alongAxes: readonly ReturnType<Answered['springs']>[] | undefined;
-    const springsAlongAxes = () => (alongAxes ??= AXES.map((way) => solve(way).springs()));
-    return { rig, springsAlongAxes, upright: solve(ATTITUDES.upright) };
+    let asUsed: Answered | undefined;
+    return { rig, springsAlongAxes: () => (alongAxes ??= AXES.map((way) => solve(way).springs())), upright: () => (asUsed ??= solve(ATTITUDES.upright)) };
   });
 }
 

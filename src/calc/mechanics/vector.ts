@@ -19,9 +19,11 @@ export const outOf = (axes: Tensor, a: Vector): Vector => plus(plus(times(axes[0
 
 /** The three axes made exactly square and of length one, keeping the first and the plane of the first two; `undefined` where they are far from it. */
 export function squared(axes: Tensor, within: number): Tensor | undefined {
-  const [x, y, z] = axes;
-  const skew = [length(x) - 1, length(y) - 1, length(z) - 1, dot(x, y), dot(y, z), dot(z, x)];
-  if (skew.some((out) => !(Math.abs(out) <= within))) return undefined;
+  const x = axes[0];
+  const y = axes[1];
+  const z = axes[2];
+  const apart = (skew: number): boolean => !(Math.abs(skew) <= within);
+  if (apart(length(x) - 1) || apart(length(y) - 1) || apart(length(z) - 1) || apart(dot(x, y)) || apart(dot(y, z)) || apart(dot(z, x))) return undefined;
   const first = times(x, 1 / length(x));
   const across = minus(y, times(first, dot(first, y)));
   const second = times(across, 1 / length(across));

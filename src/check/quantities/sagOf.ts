@@ -33,7 +33,8 @@ export function sagOf(asking: Asking, { setup, glass }: SetupGlass, variation?: 
   const solved = underWeight(asking.ledger, setup, glass, variation);
   const { body, block } = opticalPath(asking.ledger, setup, glass);
   if (solved === undefined || body === undefined) return undefined;
-  const { rig, upright } = solved;
+  const { rig } = solved;
+  const upright = solved.upright();
   const camera = rig.bodyOf(body.ref);
   const still = rig.model.bodies.find(({ name }) => name === camera);
   if (still === undefined) return undefined;

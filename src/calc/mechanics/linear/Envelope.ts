@@ -30,6 +30,10 @@ export class Envelope {
     this.values[this.offset[row]! + column]! += amount;
   }
 
+  diagonal(row: number): number {
+    return this.values[this.offset[row]! + row]!;
+  }
+
   at(row: number, column: number): number {
     const [low, high] = row < column ? [row, column] : [column, row];
     return low < this.first[high]! ? 0 : this.values[this.offset[high]! + low]!;

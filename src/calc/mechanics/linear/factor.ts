@@ -53,7 +53,7 @@ export function factorIndefinite(matrix: Envelope, leastDiagonal: ArrayLike<numb
 function scaling(matrix: Envelope, leastDiagonal: ArrayLike<number>): Float64Array {
   const scale = new Float64Array(matrix.size);
   for (let i = 0; i < matrix.size; i++) {
-    const diagonal = Math.max(Math.abs(matrix.values[matrix.offset[i]! + i]!), leastDiagonal[i]!);
+    const diagonal = Math.max(Math.abs(matrix.diagonal(i)), leastDiagonal[i]!);
     scale[i] = diagonal > 0 ? 1 / Math.sqrt(diagonal) : 1;
   }
   return scale;

@@ -2,7 +2,7 @@ import { NoAnswer } from '../../calculator.ts';
 import { NO_INERTIA, composite } from '../massProperties.ts';
 import { solveTensor } from '../solveTensor.ts';
 import { type Tensor, type Vector, ZERO, cross, dot, minus, plus, times } from '../vector.ts';
-import { type Frame, frameOf } from './Frame.ts';
+import { type Frame, frameOf, holding } from './Frame.ts';
 import type { FreeMotion } from './freeMotion.ts';
 import { type Mode, lowestModes } from './modes.ts';
 import type { NetworkBody, NetworkLoad, NetworkModel } from './model.ts';
@@ -31,7 +31,8 @@ export class FloatingNetwork {
     this.frame = frameOf(model);
     this.bodies = model.bodies;
     const heaviest = model.bodies.reduce((best, body) => ((body.massG ?? 0) > (best.massG ?? 0) ? body : best));
-    this.held = new Network({ ...model, bodies: model.bodies.map((body) => ({ ...body, fixed: body === heaviest })) });
+    const held = model.bodies.map((body) => (body === heaviest ? { ...body, fixed: true } : body));
+    this.held = new Network({ ...model, bodies: held }, holding(this.frame, held));
     this.freeMotions = this.held.freeMotions;
   }
 

@@ -31,11 +31,12 @@ export class Network {
   private readonly frame: Frame;
   private readonly solvers: Solvers;
 
-  constructor(model: NetworkModel) {
-    this.frame = frameOf(model);
-    const { solvers, freeMotions } = solversFor(this.frame);
+  /** `frame`: the model's, where that is at hand. */
+  constructor(model: NetworkModel, frame = frameOf(model)) {
+    this.frame = frame;
+    const { solvers, freeMotions } = solversFor(frame);
     this.solvers = solvers;
-    this.freeMotions = namedMotions(this.frame, freeMotions, extent(this.frame));
+    this.freeMotions = freeMotions.length === 0 ? [] : namedMotions(frame, freeMotions, extent(frame));
   }
 
   get bodyNames(): readonly string[] {

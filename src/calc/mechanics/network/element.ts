@@ -5,35 +5,41 @@ import { UNIT_AXES, type Tensor, type Vector, cross, dot, length, minus, times }
  * Something springy between two bodies: where it holds each, and its stiffness on the motion of those two places, in its own
  * axes: twelve unknowns, shift and turn of the first place, then of the second. In metres, newtons and radians.
  */
-export interface Element {
+export type Element = SpringElement | BeamElement;
+
+interface Between {
   readonly a: number;
   readonly b: number;
   readonly placeA: Vector;
   readonly placeB: Vector;
   readonly axes: Tensor;
+}
+
+export interface SpringElement extends Between {
+  /** Its six stiffnesses, each on the motion of the second place less that of the first. */
+  readonly ways: Float64Array;
+}
+
+export interface BeamElement extends Between {
+  readonly ways?: undefined;
   /** 12 × 12, row by row. */
   readonly stiffness: Float64Array;
-  /** Of a spring: its six stiffnesses. */
-  readonly ways?: Float64Array;
 }
 
 const SIZE = 12;
+/** What makes newtons per metre, or newton metres per radian, of each stiffness. */
+const TO_SI = STIFFNESS_KEYS.map((key) => (key.endsWith('NPerMm') ? 1000 : 1));
 
-export function springElement(spring: NetworkSpring, a: number, b: number): Element {
-  const place = times(spring.atMm, 1e-3);
-  const ways = Float64Array.from(STIFFNESS_KEYS, (key) => spring.stiffness[key] * (key.endsWith('NPerMm') ? 1000 : 1));
-  const stiffness = new Float64Array(SIZE * SIZE);
-  ways.forEach((way, i) => {
-    stiffness[i * SIZE + i] = way;
-    stiffness[(i + 6) * SIZE + i + 6] = way;
-    stiffness[(i + 6) * SIZE + i] = -way;
-    stiffness[i * SIZE + i + 6] = -way;
-  });
-  return { a, b, placeA: place, placeB: place, axes: spring.axes ?? UNIT_AXES, stiffness, ways };
+/** `axes` are those of the spring made exactly square, so that turning a body as a whole strains nothing. */
+export function springElement({ atMm, stiffness }: NetworkSpring, axes: Tensor = UNIT_AXES, a: number, b: number): SpringElement {
+  const place = times(atMm, 1e-3);
+  const ways = new Float64Array(6);
+  for (let way = 0; way < 6; way++) ways[way] = stiffness[STIFFNESS_KEYS[way]!] * TO_SI[way]!;
+  return { a, b, placeA: place, placeB: place, axes, ways };
 }
 
 /** A straight bar in space: stretch, twist, and bending in two planes, with shear where an area for it is given. */
-export function beamElement(beam: NetworkBeam, a: number, b: number): Element {
+export function beamElement(beam: NetworkBeam, a: number, b: number): BeamElement {
   const placeA = times(beam.fromMm, 1e-3);
   const placeB = times(beam.toMm, 1e-3);
   const span = minus(placeB, placeA);

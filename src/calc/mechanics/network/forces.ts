@@ -28,13 +28,25 @@ const NOTHING: Total = { force: ZERO, moment: ZERO };
 
 export function carriedBy(frame: Frame, element: Element, motion: Motion): Carried {
   const ends = endMotion(frame, element, motion.unknowns);
-  const onElement = Float64Array.from({ length: 12 }, (_, i) => {
-    let sum = 0;
-    for (let j = 0; j < 12; j++) sum += element.stiffness[i * 12 + j]! * ends[j]!;
-    return sum;
-  });
-  const triple = (from: number): Vector => [-onElement[from]!, -onElement[from + 1]!, -onElement[from + 2]!];
+  const pushed = element.ways === undefined ? pushedBeam(element.stiffness, ends) : pushedSpring(element.ways, ends);
+  const triple = (from: number): Vector => [-pushed[from]!, -pushed[from + 1]!, -pushed[from + 2]!];
   return { onA: { forceN: triple(0), momentNm: triple(3) }, onB: { forceN: triple(6), momentNm: triple(9) }, axes: element.axes };
+}
+
+/** What the bodies do to a spring, or to a beam, at both of its ends. */
+function pushedSpring(ways: Float64Array, ends: Float64Array): Float64Array {
+  const pushed = new Float64Array(12);
+  for (let i = 0; i < 6; i++) {
+    pushed[i] = ways[i]! * ends[i]! - ways[i]! * ends[i + 6]!;
+    pushed[i + 6] = ways[i]! * ends[i + 6]! - ways[i]! * ends[i]!;
+  }
+  return pushed;
+}
+
+function pushedBeam(stiffness: Float64Array, ends: Float64Array): Float64Array {
+  const pushed = new Float64Array(12);
+  for (let i = 0; i < 12; i++) for (let j = 0; j < 12; j++) pushed[i]! += stiffness[i * 12 + j]! * ends[j]!;
+  return pushed;
 }
 
 /** Everything that acts on each body from outside the bonds: loads, springs, beams. */

@@ -21,7 +21,10 @@ export interface Grouping {
   readonly neighbours: readonly (readonly number[])[];
 }
 
-type Pair = readonly [number, number];
+interface Pair {
+  readonly a: number;
+  readonly b: number;
+}
 
 /** Merges bonded bodies into one; what is bonded to a fixed body is fixed. `links` are the pairs of bodies joined by something that gives. */
 export function groupBodies(bodies: readonly NetworkBody[], bonds: readonly Pair[], links: readonly Pair[]): Grouping {
@@ -40,7 +43,7 @@ function merged(bodies: readonly NetworkBody[], bonds: readonly Pair[]): number[
     leader[i] = root;
     return root;
   };
-  for (const [a, b] of bonds) leader[Math.max(find(a), find(b))] = Math.min(find(a), find(b));
+  for (const { a, b } of bonds) leader[Math.max(find(a), find(b))] = Math.min(find(a), find(b));
   const byRoot = new Map<number, number[]>();
   for (const i of bodies.keys()) {
     const set = byRoot.get(find(i));
@@ -54,7 +57,7 @@ function neighboursOf(groups: readonly (readonly number[])[], links: readonly Pa
   const groupOf = new Int32Array(count).fill(-1);
   groups.forEach((members, g) => members.forEach((i) => (groupOf[i] = g)));
   const neighbours = groups.map(() => new Set<number>());
-  for (const [a, b] of links) {
+  for (const { a, b } of links) {
     const [ga, gb] = [groupOf[a]!, groupOf[b]!];
     if (ga < 0 || gb < 0 || ga === gb) continue;
     neighbours[ga]!.add(gb);
@@ -64,8 +67,7 @@ function neighboursOf(groups: readonly (readonly number[])[], links: readonly Pa
 }
 
 function groupFrom(members: readonly number[], bodies: readonly NetworkBody[]): Group {
-  const { massG, centreMm, inertiaKgM2 } = composite(
-    members.map((i) => ({ massG: bodies[i]!.massG ?? 0, centreMm: bodies[i]!.centreMm, inertiaKgM2: bodies[i]!.inertiaKgM2 ?? NO_INERTIA })),
-  );
+  const all = members.map((i) => ({ massG: bodies[i]!.massG ?? 0, centreMm: bodies[i]!.centreMm, inertiaKgM2: bodies[i]!.inertiaKgM2 ?? NO_INERTIA }));
+  const { massG, centreMm, inertiaKgM2 } = all.length === 1 ? all[0]! : composite(all);
   return { members, centre: times(centreMm, 1e-3), mass: massG * 1e-3, inertia: inertiaKgM2 };
 }

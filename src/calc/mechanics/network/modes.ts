@@ -50,7 +50,7 @@ function energyShares(frame: Frame, unknowns: Float64Array): Pick<Mode, 'springS
     const energy = new Float64Array(6);
     if (element === undefined) return energy;
     const motion = endMotion(frame, element, unknowns);
-    return energy.map((_, i) => element.ways![i]! * (motion[i + 6]! - motion[i]!) ** 2);
+    return energy.map((_, i) => element.ways[i]! * (motion[i + 6]! - motion[i]!) ** 2);
   });
   const beams = Float64Array.from(frame.beams, (element) => {
     const motion = endMotion(frame, element, unknowns);

@@ -19,7 +19,7 @@ export interface Solvers {
 /** Factors a frame's stiffness once. */
 export function solversFor(frame: Frame, lift = 0): { readonly solvers: Solvers; readonly freeMotions: readonly Float64Array[] } {
   const { matrix, leastDiagonal } = stiffnessMatrix(frame);
-  if (!matrix.values.every(Number.isFinite)) throw new NoAnswer('', 'Some stiffness here is too great to compute with. Check the units.');
+  if (!allFinite(matrix.values)) throw new NoAnswer('', 'Some stiffness here is too great to compute with. Check the units.');
   const { groups } = frame.grouping;
   const factored = factor(lift === 0 ? matrix : lessMass(matrix, groups, -lift), leastDiagonal);
   const shifted = (s: number) => {
@@ -35,4 +35,9 @@ function solving({ solve }: Factored): Solve {
     solve(solved);
     return solved;
   };
+}
+
+function allFinite(values: Float64Array): boolean {
+  for (let at = 0; at < values.length; at++) if (!Number.isFinite(values[at])) return false;
+  return true;
 }

@@ -1,4 +1,4 @@
-import { jointHold } from '../../../assembly/hold/jointHold.ts';
+import { jointHold, typeOf } from '../../../assembly/hold/jointHold.ts';
 import { freeSide } from '../../../assembly/hold/freeSide.ts';
 import { placeSetup } from '../../../assembly/placing/placeSetup.ts';
 import type { RigJoint } from '../../../assembly/placing/rigJoints.ts';
@@ -63,11 +63,10 @@ function turnable(ledger: Ledger): JointSubject[] {
   return buildsInUse(ledger).flatMap((build) => {
     const subjects = new Map<string, JointSubject>();
     for (const { setup, glass } of usesOf(ledger, build)) {
-      const placement = placeSetup(ledger, setup, glass);
-      for (const model of [...placement.model.tree, ...placement.model.loops]) {
-        const { joint } = model;
+      const { model } = placeSetup(ledger, setup, glass);
+      for (const { joint } of [...model.tree, ...model.loops]) {
         if (subjects.has(joint.path) || joint.a.piece.build !== build || joint.b.piece.build !== build) continue;
-        const { type } = jointHold(model, placement);
+        const type = typeOf(joint);
         if (type.heldBy.zNmPerRad !== 'friction' || type.name === 'lens support') continue;
         if (freeSide(ledger, setup, glass, joint.path) === undefined) continue;
         subjects.set(joint.path, { build, joint: joint.path, at: `${joint.b.piece.name} on ${joint.a.piece.name}` });

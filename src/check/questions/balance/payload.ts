@@ -1,5 +1,6 @@
 import { pieceMasses } from '../../../assembly/hold/pieceMasses.ts';
 import { setupPieces } from '../../../assembly/setupPieces.ts';
+import { counted } from '../../counted.ts';
 import { judgeRatio } from '../../judge.ts';
 import { origin } from '../../origin.ts';
 import { cautionsFor } from '../../quantities/estimateNote.ts';
@@ -28,7 +29,7 @@ export const payload = question({
     const carried = weighed.filter(({ piece }) => piece.ref !== ref && !below.has((piece.part.read('carrier/kind') as string | undefined) ?? ''));
     const massG = carried.reduce((sum, one) => sum + one.massG, 0);
     return judgeRatio({
-      needs: { amount: { value: massG, unit: 'g' }, from: `${carried.length} pieces on it` },
+      needs: { amount: { value: massG, unit: 'g' }, from: `${counted(carried.length, 'piece')} on it` },
       has: { amount: { value: limit.value, unit: 'g' }, from: `${carrier.name} ${origin(limit)}` },
       says: { holds: `The rig is light enough for ${carrier.name}.`, tight: `The rig is only just light enough for ${carrier.name}.`, fails: `The rig is too heavy for ${carrier.name}.` },
       notes: [...cautionsFor(asking.ledger.at(`builds/${carrier.build}/purpose`)), ...(unweighed.length === 0 ? [] : [`Weighs nothing here: ${unweighed.map(({ name }) => name).join(', ')}.`])],

@@ -29,6 +29,13 @@ test('the hands hold weight times lever over the distance to the grips', () => {
   expect(far?.notes?.some((note) => note.includes('1010'))).toBe(true);
 });
 
+test('a little more than hands hold at their ease leans; twice as much falls', () => {
+  const force = askOne(shoulder, onPad(120), 'glass=normal').needs?.amount.value ?? Number.NaN;
+  const says = (use: number) => askOne(shoulder, onPad(120, (draft) => (draft.assumptions = { 'balance.restForceN': force / use })), 'glass=normal').says;
+  expect(says(1.02)).toBe('The rig leans forward: the hands must hold up more than they can all day.');
+  expect(says(2.1)).toMatch(/^The rig falls forward off the shoulder/);
+});
+
 test('without a pad, and on a tripod, it does not arise', () => {
   expect(askAll(shoulder, riggedShoot())).toEqual([]);
   expect(askAll(shoulder, riggedShoot((draft) => (draft.builds.camera.purpose = 'shoulder')))).toEqual([]);

@@ -39,7 +39,7 @@ export const shoulder = question<SetupGlass>({
     return judgeRatio({
       needs: { amount: { value: force, unit: 'N' }, from: `${printAmount({ value: whole.massG, unit: 'g' })}, its centre ${printAmount({ value: Math.abs(aheadMm), unit: 'mm' })} ${aheadMm > 0 ? 'ahead of' : 'behind'} the pad, over ${printAmount({ value: handsAheadMm, unit: 'mm' })} to the hands`, word: 'hands hold' },
       has: { amount: { value: rest.value, unit: 'N' }, from: `what both hands hold for an hour without a rest ${origin(rest)}`, word: 'with ease' },
-      says: { holds: force < 0.25 * rest.value ? 'The rig sits on the shoulder by itself.' : 'The rig sits on the shoulder with light hands on it.', tight: `The rig leans ${way}: the hands just hold it at their ease.`, fails: `The rig falls ${way} off the shoulder: the hands must ${aheadMm > 0 ? 'hold it up' : 'pull it down'}.` },
+      says: { holds: force < 0.25 * rest.value ? 'The rig sits on the shoulder by itself.' : 'The rig sits on the shoulder with light hands on it.', tight: `The rig leans ${way}: the hands just hold it at their ease.`, fails: failing(force / rest.value, aheadMm) },
       steps: [
         { says: 'moment about the pad', amount: { value: Math.abs(hold.momentNm), unit: 'N·m' } },
         { says: 'on the shoulder itself', amount: { value: hold.padForceN, unit: 'N' } },
@@ -51,6 +51,14 @@ export const shoulder = question<SetupGlass>({
     });
   },
 });
+
+/** Beyond so many times what hands hold at their ease it does not lean but falls when they let go for a moment. Common practice. */
+const FALLS = 2;
+
+function failing(use: number, aheadMm: number): string {
+  const way = aheadMm > 0 ? 'forward' : 'backward';
+  return `The rig ${use > FALLS ? `falls ${way} off the shoulder` : `leans ${way}`}: the hands must ${aheadMm > 0 ? 'hold up' : 'pull down'} more than they can all day.`;
+}
 
 interface OnShoulder {
   readonly whole: WholeMass;

@@ -5,6 +5,7 @@ import { BAGGAGE_CAUTIONS, CABIN_BAG, HOLD_PIECE } from '../../../standards/bagg
 import { CARRIAGE_EDITION } from '../../../standards/carriageLimits.ts';
 import { printNumber } from '../../../units/print.ts';
 import type { Mend, Step } from '../../answer.ts';
+import { counted } from '../../counted.ts';
 import { cannotJudge, judgeYes } from '../../judge.ts';
 import { origin } from '../../origin.ts';
 import { inWords } from '../../quantities/buildWeight.ts';
@@ -60,7 +61,7 @@ function snagOf({ inHold, bags, cases, included, oversize }: FlightPlan): string
 
 const casesWords = ({ cases, atLeast, freight }: FlightPlan): string => {
   if (freight) return 'at least, by mass';
-  return cases.length === atLeast ? 'in the hold, by mass; fewer cannot be' : `in the hold, by mass; with luck ${atLeast}`;
+  return cases.length === atLeast ? 'in the hold, by mass; it cannot be fewer' : `in the hold, by mass; perhaps ${atLeast}`;
 };
 
 /** So many names in a step: the packing list has them all. */
@@ -94,7 +95,7 @@ function packSteps(bags: FlightPlan['bags']): Step[] {
 function mends(ledger: Ledger, plan: FlightPlan): Mend[] {
   const crowded = plan.bags.some(({ over }) => over) || plan.inHold.some(({ of }) => !of.tooLargeForCabin);
   const more = plan.cases.length - plan.included;
-  const tickets: Mend[] = more <= 0 ? [] : [{ says: `Book ${more} more ${more === 1 ? 'case' : 'cases'} before the day`, costs: 'dearer at the counter' }];
+  const tickets: Mend[] = more <= 0 ? [] : [{ says: `Book ${counted(more, 'more case')} before the day`, costs: 'dearer at the counter' }];
   return [withoutSpares(ledger, plan), crowded || more > 0 ? oneMore(ledger, plan) : undefined, more > 0 ? heavyCases(ledger, plan) : undefined, ...tickets, byFreight(plan)].filter((mend) => mend !== undefined);
 }
 
@@ -135,7 +136,7 @@ const isBetter = (after: FlightPlan, before: FlightPlan): boolean =>
 const outcome = ({ cases, included, inHold, atLeast, freight }: FlightPlan): string => {
   if (freight) return `still ${atLeast} cases at least`;
   const glass = inHold.length === 0 ? '' : `, ${listed(inHold.map(lotWords), 3)} in the hold`;
-  return `${cases.length} ${cases.length === 1 ? 'case' : 'cases'}, ${included} included${glass}`;
+  return `${counted(cases.length, 'case')}, ${included} included${glass}`;
 };
 
 function notes(ledger: Ledger, plan: FlightPlan): string[] {

@@ -6,6 +6,7 @@ import { TEAM_SHARE } from '../../../standards/liftingReach.ts';
 import { printAmount, printNumber } from '../../../units/print.ts';
 import type { Mend, Step } from '../../answer.ts';
 import type { Asking } from '../../Asking.ts';
+import { counted } from '../../counted.ts';
 import { LARGEST_USE, cannotJudge, judgeRatio } from '../../judge.ts';
 import { nameAt } from '../../nameAt.ts';
 import { type BuildWeight, buildWeights, inWords, notWeighed, nothingWeighed, weightSteps } from '../../quantities/buildWeight.ts';
@@ -51,7 +52,7 @@ export const lift = question<{ readonly setup: string; readonly build: string }>
     const glass = isCamera(ledger, use, build) ? `, with ${nameAt(ledger, 'glasses', worst.glass)}` : '';
     const name = nameAt(ledger, 'builds', build);
     return judgeRatio({
-      needs: { amount: { value: worst.massG, unit: 'g' }, from: `${worst.weighed.length} pieces${glass}`, word: 'weighs' },
+      needs: { amount: { value: worst.massG, unit: 'g' }, from: `${counted(worst.weighed.length, 'piece')}${glass}`, word: 'weighs' },
       has: {
         amount: { value: limits.limitG, unit: 'g' }, word: 'limit',
         from: `one person, hands from ${inMm(lifted.fromMm)} to ${inMm(lifted.toMm)}, grip ${lifted.grip}; ${limits.worse} decides`,
@@ -109,7 +110,7 @@ function withTwo(asking: Asking, { limits }: Found): Mend {
 function fromCart(asking: Asking, found: Found): Mend | undefined {
   const cartMm = asking.assume(carry.cartMm).value;
   if (asking.assume(carry.startsAtMm).value >= cartMm) return undefined;
-  return { says: `Set it down on a cart or on cases ${inMm(cartMm)} high, not on the floor`, use: again(found, { fromMm: cartMm + found.rig.handsMm }), costs: 'a cart on the set' };
+  return { says: `Lift it from a cart or from cases ${inMm(cartMm)} high`, use: again(found, { fromMm: cartMm + found.rig.handsMm }), costs: 'a cart or cases where it is taken up, at every move' };
 }
 
 function bare(found: Found): Mend | undefined {

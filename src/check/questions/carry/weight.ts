@@ -7,6 +7,7 @@ import { mechanics } from '../../../standards/assumptions/mechanics.ts';
 import { printNumber } from '../../../units/print.ts';
 import type { Mend, Step } from '../../answer.ts';
 import type { Asking } from '../../Asking.ts';
+import { counted } from '../../counted.ts';
 import { cannotJudge, judgeRatio } from '../../judge.ts';
 import { nameAt } from '../../nameAt.ts';
 import { type BuildWeight, buildWeights, inWords, notWeighed, nothingWeighed, sumOf, weightSteps } from '../../quantities/buildWeight.ts';
@@ -38,7 +39,7 @@ export const weight = question<{ readonly setup: string }>({
       steps: [...weightSteps(ledger, weights), ...held(asking, setup, worst)],
       notes: ['For holding a camera no published limit exists. Pain is a reason to stop.', ESTIMATE, ...notWeighed(worst)],
     };
-    const needs = { amount: { value: worst.massG, unit: 'g' as const }, from: `${worst.weighed.length} pieces, with ${nameAt(ledger, 'glasses', worst.glass)}`, word: 'weighs' };
+    const needs = { amount: { value: worst.massG, unit: 'g' as const }, from: `${counted(worst.weighed.length, 'piece')}, with ${nameAt(ledger, 'glasses', worst.glass)}`, word: 'weighs' };
     if (wanted === undefined) {
       const missing = [{ path: wish.path, says: `most weight wanted ${wish.says}` }];
       return {

@@ -1,5 +1,6 @@
 import { swap } from '../../../standards/assumptions/swap.ts';
 import { printAmount } from '../../../units/print.ts';
+import { counted } from '../../counted.ts';
 import { judgeRatio } from '../../judge.ts';
 import { nameAt } from '../../nameAt.ts';
 import { origin } from '../../origin.ts';
@@ -40,5 +41,5 @@ export const change = question<{ readonly setup: string }>({
 /** "14 steps, one a move". */
 function stepsOf(steps: readonly ChangeStep[]): string {
   const moves = steps.filter(({ kind }) => kind === 'move').length;
-  return `${steps.length === 1 ? 'one step' : `${steps.length} steps`}${moves === 0 ? '' : moves === 1 ? ', one a move' : `, ${moves} of them moves`}`;
+  return `${counted(steps.length, 'step')}${moves === 0 ? '' : moves === 1 ? ', one a move' : `, ${moves} of them moves`}`;
 }

@@ -1,4 +1,3 @@
-import { type Spot, convexHull } from '../../calc/mechanics/convexHull.ts';
 import { type Vector, add, dot, scale } from '../placing/Transform.ts';
 
 /** What is seen of some bodies from afar, along a level direction. */
@@ -32,75 +31,137 @@ const SAME_MM = 0.05;
 /** The outline's area by upright strips between the ends of the bodies, each as high as the union of the outlines at its middle. */
 function silhouette(bodies: readonly (readonly Vector[])[], along: Vector): Silhouette {
   const across: Vector = [along[2], 0, -along[0]];
-  const outlines = bodies.flatMap((corners) => outlineOf(corners.map((corner) => [dot(corner, across), corner[1]])) ?? []).toSorted((a, b) => a.left - b.left);
-  const stops = outlines.flatMap(({ left, right }) => [left, right]).toSorted((a, b) => a - b);
-  let [areaMm2, momentU, momentV, next] = [0, 0, 0, 0];
-  let open: Outline[] = [];
-  for (const [from, to] of stripsBetween(stops)) {
-    const u = (from + to) / 2;
-    for (let one = outlines[next]; one !== undefined && one.left < u; one = outlines[next]) {
-      open.push(one);
-      next += 1;
+  const outlines = bodies.flatMap((corners) => outlineOf(corners, across) ?? []).sort((a, b) => a.left - b.left);
+  const stops = Float64Array.from(outlines.flatMap(({ left, right }) => [left, right])).sort();
+  const widthMm = stops.length === 0 ? 0 : stops[stops.length - 1]! - stops[0]!;
+  const widest = Math.max(WIDEST_STRIP_MM, widthMm / MOST_STRIPS);
+  const sums: Sums = { areaMm2: 0, momentU: 0, momentV: 0 };
+  const open: Outline[] = [];
+  let next = 0;
+  let from = stops[0] ?? 0;
+  for (const stop of stops) {
+    if (stop - from < SAME_MM) continue;
+    const parts = Math.ceil((stop - from) / widest);
+    for (let at = 0; at < parts; at += 1) {
+      const left = from + ((stop - from) * at) / parts;
+      const right = from + ((stop - from) * (at + 1)) / parts;
+      const u = (left + right) / 2;
+      while (next < outlines.length && outlines[next]!.left < u) open.push(outlines[next++]!);
+      addStrip(sums, open, u, right - left);
     }
-    open = open.filter(({ right }) => right > u);
-    for (const [low, high] of merged(open.map((one) => [heightAt(one.lower, u), heightAt(one.upper, u)] as const))) {
-      const area = (high - low) * (to - from);
-      areaMm2 += area;
-      momentU += area * u;
-      momentV += (area * (low + high)) / 2;
-    }
+    from = stop;
   }
+  const { areaMm2, momentU, momentV } = sums;
   const centreMm = areaMm2 > 0 ? add(scale(across, momentU / areaMm2), [0, momentV / areaMm2, 0]) : ([0, 0, 0] as const);
-  return { along, areaMm2, centreMm, widthMm: (stops.at(-1) ?? 0) - (stops[0] ?? 0) };
+  return { along, areaMm2, centreMm, widthMm };
+}
+
+interface Sums {
+  areaMm2: number;
+  momentU: number;
+  momentV: number;
+}
+
+/** Heights at which outlines that are open at a place begin and end, by rising beginning. Kept, as a rig has thousands of strips. */
+const lows: number[] = [];
+const highs: number[] = [];
+
+/** Adds what a strip shows; outlines that end before its middle are dropped. */
+function addStrip(sums: Sums, open: Outline[], u: number, width: number): void {
+  let count = 0;
+  for (let at = 0; at < open.length; at += 1) {
+    const outline = open[at]!;
+    if (!(outline.right > u)) continue;
+    const low = heightAt(outline.lower, u);
+    let place = count;
+    for (; place > 0 && lows[place - 1]! > low; place -= 1) {
+      lows[place] = lows[place - 1]!;
+      highs[place] = highs[place - 1]!;
+    }
+    lows[place] = low;
+    highs[place] = heightAt(outline.upper, u);
+    open[count] = outline;
+    count += 1;
+  }
+  open.length = count;
+  for (let at = 0; at < count; ) {
+    const low = lows[at]!;
+    let high = highs[at]!;
+    for (at += 1; at < count && lows[at]! <= high; at += 1) high = Math.max(high, highs[at]!);
+    const area = (high - low) * width;
+    sums.areaMm2 += area;
+    sums.momentU += area * u;
+    sums.momentV += (area * (low + high)) / 2;
+  }
 }
 
 interface Outline {
   readonly left: number;
   readonly right: number;
-  readonly lower: readonly Spot[];
-  readonly upper: readonly Spot[];
+  readonly lower: Edge;
+  readonly upper: Edge;
 }
 
-/** Lower and upper edge of a convex outline from left to right; `undefined` where it is seen edge on. */
-function outlineOf(spots: readonly Spot[]): Outline | undefined {
-  const ring = convexHull(spots);
-  const [left, right] = [Math.min(...ring.map(([u]) => u)), Math.max(...ring.map(([u]) => u))];
-  const first = ring[0];
-  if (first === undefined || ring.length < 3 || right - left < SAME_MM) return undefined;
-  // The hull starts at its left end and goes along the bottom.
-  const [end, start] = [ring.findIndex(([u]) => u === right), ring.findLastIndex(([u]) => u === right)];
-  return { left, right, lower: ring.slice(0, end + 1), upper: [...ring.slice(start), first].toReversed() };
+/** Corners from left to right: across and up, in turn. */
+type Edge = Float64Array;
+
+/** Lower and upper edge of the outline of a convex body (Andrew's monotone chain); `undefined` where it is seen edge on. */
+function outlineOf(corners: readonly Vector[], across: Vector): Outline | undefined {
+  const spots = fromLeft(corners, across);
+  const count = spots.length;
+  if (count < 6 || spots[count - 2]! - spots[0]! < SAME_MM) return undefined;
+  const lower = edgeOf(spots, 1);
+  const upper = edgeOf(spots, -1);
+  // Both hold its two ends, and nothing else where it is flat.
+  return lower.length + upper.length < 10 ? undefined : { left: spots[0]!, right: spots[count - 2]!, lower, upper };
 }
 
-function heightAt(edge: readonly Spot[], u: number): number {
-  let [below, above] = [0, edge.length - 1];
+/** Where the corners are seen, from left to right, each place once. */
+function fromLeft(corners: readonly Vector[], across: Vector): Float64Array {
+  const spots = new Float64Array(corners.length * 2);
+  let count = 0;
+  for (let at = 0; at < corners.length; at += 1) {
+    const u = dot(corners[at]!, across);
+    const v = corners[at]![1];
+    let place = count;
+    while (place > 0 && (spots[place - 2]! > u || (spots[place - 2] === u && spots[place - 1]! > v))) place -= 2;
+    if (place > 0 && spots[place - 2] === u && spots[place - 1] === v) continue;
+    spots.copyWithin(place + 2, place, count);
+    spots[place] = u;
+    spots[place + 1] = v;
+    count += 2;
+  }
+  return spots.subarray(0, count);
+}
+
+/** The corners that bulge downwards (1) or upwards (−1). */
+function edgeOf(spots: Float64Array, side: 1 | -1): Edge {
+  const edge = new Float64Array(spots.length);
+  let count = 0;
+  for (let at = 0; at < spots.length; at += 2) {
+    const u = spots[at]!;
+    const v = spots[at + 1]!;
+    while (count >= 4 && side * turn(edge, count, u, v) <= 0) count -= 2;
+    edge[count] = u;
+    edge[count + 1] = v;
+    count += 2;
+  }
+  return edge.subarray(0, count);
+}
+
+/** Twice the area of the triangle of the last two corners and a spot, positive anticlockwise. */
+const turn = (edge: Edge, count: number, u: number, v: number): number =>
+  (edge[count - 2]! - edge[count - 4]!) * (v - edge[count - 3]!) - (edge[count - 1]! - edge[count - 3]!) * (u - edge[count - 4]!);
+
+function heightAt(edge: Edge, u: number): number {
+  let below = 0;
+  let above = edge.length / 2 - 1;
   while (above - below > 1) {
     const middle = (below + above) >> 1;
-    if ((edge[middle] as Spot)[0] <= u) below = middle;
+    if (edge[middle * 2]! <= u) below = middle;
     else above = middle;
   }
-  const [from, to] = [edge[below] as Spot, edge[above] as Spot];
-  return from[1] + ((to[1] - from[1]) * (u - from[0])) / (to[0] - from[0]);
-}
-
-function* stripsBetween(stops: readonly number[]): Generator<readonly [from: number, to: number]> {
-  let from = stops[0] ?? 0;
-  const widest = Math.max(WIDEST_STRIP_MM, ((stops.at(-1) ?? 0) - from) / MOST_STRIPS);
-  for (const stop of stops) {
-    if (stop - from < SAME_MM) continue;
-    const parts = Math.ceil((stop - from) / widest);
-    for (let at = 0; at < parts; at += 1) yield [from + ((stop - from) * at) / parts, from + ((stop - from) * (at + 1)) / parts];
-    from = stop;
-  }
-}
-
-/** Heights that overlap, as one. */
-function merged(spans: readonly (readonly [low: number, high: number])[]): (readonly [low: number, high: number])[] {
-  const union: [number, number][] = [];
-  for (const [low, high] of spans.toSorted((a, b) => a[0] - b[0])) {
-    const last = union.at(-1);
-    if (last !== undefined && low <= last[1]) last[1] = Math.max(last[1], high);
-    else union.push([low, high]);
-  }
-  return union;
+  const left = edge[below * 2]!;
+  const low = edge[below * 2 + 1]!;
+  return low + ((edge[above * 2 + 1]! - low) * (u - left)) / (edge[above * 2]! - left);
 }

@@ -1,6 +1,6 @@
 /** Builds the command, the two library entries and, where it is there, the page, into dist/. */
 import { build } from 'esbuild';
-import { chmodSync, existsSync, rmSync } from 'node:fs';
+import { chmodSync, existsSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { run } from './run.mjs';
 
 const root = new URL('..', import.meta.url).pathname;
@@ -17,6 +17,8 @@ await build({
   ...forNode, format: 'cjs', charset: 'ascii', supported: { 'dynamic-import': false }, outfile: 'dist/program.cjs', entryPoints: ['src/cli/cli.ts'], define: { 'import.meta.url': 'programUrl' },
   banner: { js: "(function(module,require,__filename){const programUrl=require('node:url').pathToFileURL(__filename).href;" }, footer: { js: '})' },
 });
+// What stands in patterns is not escaped with the rest.
+writeFileSync('dist/program.cjs', readFileSync('dist/program.cjs', 'utf8').replace(/[^\0-\x7f]/g, (unit) => String.raw`\u` + unit.charCodeAt(0).toString(16).padStart(4, '0')));
 run('node', ['tools/keepCompiled.mjs']);
 await build({ ...shared, platform: 'neutral', mainFields: ['module', 'main'], outdir: 'dist', entryPoints: { index: 'src/index.ts', calc: 'src/calc/index.generated.ts' } });
 chmodSync('dist/cli.js', 0o755);

@@ -13,15 +13,15 @@ type Quote = (text: string) => string;
 /** Puts every name of the shoot that holds a comma in quotation marks; `undefined` where there is none. */
 export function quoting(ledger: Ledger): Quote | undefined {
   return ledger.cell('names that hold a comma', () => {
-    // The longest first: a name may begin with another.
+    // The longest first: a name may begin with another. Not where it stands in quotation marks already, nor within a word.
     const names = namesIn(ledger).filter((name) => name.includes(',')).toSorted((a, b) => b.length - a.length);
     if (names.length === 0) return undefined;
-    const found = new RegExp(String.raw`(?<![“\p{L}\p{N}])(?:${names.map(literally).join('|')})(?![”\p{L}\p{N}])`, 'gu');
+    const found = new RegExp(String.raw`(?<![\u201C\p{L}\p{N}])(?:${names.map(literally).join('|')})(?![\u201D\p{L}\p{N}])`, 'gu');
     return (text) => text.replace(found, (name) => `“${name}”`);
   });
 }
 
-const literally = (name: string): string => name.replaceAll(/[$()*+.?[\\\]^{|}/-]/g, String.raw`\$&`);
+const literally = (name: string): string => name.replaceAll(/[$()*+./?[\\\]^{|}]/g, String.raw`\$&`);
 
 function namesIn(ledger: Ledger): string[] {
   const at = (path: string) => ledger.keys(path).flatMap((id) => (ledger.at(`${path}/${id}/name`) as string | undefined) ?? []);

@@ -202,3 +202,7 @@ describe('import and replace', () => {
     expect((await command(['replace', shoot, 'taking-60', 'taking-58'])).err).toContain('not used');
   });
 });
+
+test('the built program is plain ASCII, as it is read: else its patterns would look for other signs than ° − × “ ”', () => {
+  expect(readFileSync(new URL('../../dist/program.cjs', import.meta.url), 'latin1')).toMatch(/^[\0-\x7f]*$/);
+});

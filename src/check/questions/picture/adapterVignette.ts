@@ -40,7 +40,7 @@ export const adapterVignette = question({
       needs: { amount: { value: wished, unit: 'share' }, from: `of the light at the corners of the frame ${origin(least)}` },
       has: { amount: { value: worst.share, unit: 'share' }, from: `of it at f/${printNumber(worst.fNumber)}`, word: 'gets' },
       says: {
-        holds: `${ahead} let the corners of ${lens} by.`,
+        holds: `${ahead} ${path.focuser === undefined ? 'lets' : 'let'} the corners of ${lens} by.`,
         tight: `The ${narrowest} darkens the corners of ${lens}, just short of a vignette.`,
         fails: worst.share < 0.02 ? `${lens} is too wide: the ${narrowest} cuts the corners off.` : `${lens} is too wide: the ${narrowest} darkens the corners.`,
       },

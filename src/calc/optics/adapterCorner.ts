@@ -123,33 +123,49 @@ const STRIPS = 1500;
 /** Height of each strip on the unit disc and half its length; evenly spaced in the angle that draws the disc. */
 const HEIGHTS = Float64Array.from({ length: STRIPS }, (_, strip) => Math.sin(((strip + 0.5) / STRIPS - 0.5) * Math.PI));
 const HALVES = HEIGHTS.map((v) => Math.sqrt(1 - v * v));
+const LEFTS = HALVES.map((half) => -half);
 /** The same strips summed over the whole disc. */
 const WHOLE = HALVES.reduce((sum, half) => sum + 2 * half * half, 0);
 
 /** The beam reaches the rim: one that it does not reach cuts nothing. */
 const isReached = (rim: Rim): boolean => Math.hypot(rim.xMm + rim.halfWidthMm, rim.yMm + rim.halfHeightMm) > rim.radiusMm;
 
+/** Where the rays of each strip begin and end that pass all rims so far. Kept: one corner is reckoned at a time. */
+const FROM = new Float64Array(STRIPS);
+const TO = new Float64Array(STRIPS);
+
 /** Shares of the unit disc of the pupil whose rays lie inside each rim, and inside all of them: on each level strip an interval, or nothing. */
 function sharesThrough(rims: readonly [Rim, Rim, Rim]): { alone: [number, number, number]; together: number } {
-  const reached = rims.map(isReached);
-  const inside = new Float64Array(rims.length + 1); // the last: of all together
+  FROM.set(LEFTS);
+  TO.set(HALVES);
+  const alone = rims.map(shareThrough) as [number, number, number];
+  // What one rim alone cuts, nothing else cuts again.
+  if (rims.filter(isReached).length < 2) return { alone, together: Math.min(...alone) };
+  let inside = 0;
+  for (let strip = 0; strip < STRIPS; strip += 1) if (TO[strip]! > FROM[strip]!) inside += HALVES[strip]! * (TO[strip]! - FROM[strip]!);
+  return { alone, together: Math.min(1, inside / WHOLE) };
+}
+
+/** What one rim lets by, taken off what passes all of them. In plain steps, as a check goes through some fifty corners of so many strips in code that has not run long. */
+function shareThrough(rim: Rim): number {
+  if (!isReached(rim)) return 1;
+  const { radiusMm, xMm, yMm, halfWidthMm, halfHeightMm } = rim;
+  let inside = 0;
   for (let strip = 0; strip < STRIPS; strip += 1) {
-    const half = HALVES[strip]!;
-    let from = -half;
-    let to = half;
-    for (let at = 0; at < rims.length; at += 1) {
-      if (!reached[at]) continue;
-      const rim = rims[at]!;
-      const y = rim.yMm + HEIGHTS[strip]! * rim.halfHeightMm;
-      const reach = rim.radiusMm > Math.abs(y) ? Math.sqrt(rim.radiusMm * rim.radiusMm - y * y) : -Infinity; // a strip above the rim passes nothing
-      const left = Math.max(-half, (-reach - rim.xMm) / rim.halfWidthMm);
-      const right = Math.min(half, (reach - rim.xMm) / rim.halfWidthMm);
-      if (right > left) inside[at]! += half * (right - left);
-      from = Math.max(from, left);
-      to = Math.min(to, right);
+    const y = yMm + HEIGHTS[strip]! * halfHeightMm;
+    if (!(radiusMm > Math.abs(y))) {
+      TO[strip] = -Infinity; // a strip above the rim passes nothing
+      continue;
     }
-    if (to > from) inside[rims.length]! += half * (to - from);
+    const half = HALVES[strip]!;
+    const reach = Math.sqrt(radiusMm * radiusMm - y * y);
+    const left = (-reach - xMm) / halfWidthMm;
+    const right = (reach - xMm) / halfWidthMm;
+    const from = left > -half ? left : -half;
+    const to = right < half ? right : half;
+    if (to > from) inside += half * (to - from);
+    if (from > FROM[strip]!) FROM[strip] = from;
+    if (to < TO[strip]!) TO[strip] = to;
   }
-  const share = (at: number, cuts: boolean | undefined): number => (cuts ? Math.min(1, inside[at]! / WHOLE) : 1);
-  return { alone: [share(0, reached[0]), share(1, reached[1]), share(2, reached[2])], together: share(rims.length, reached.includes(true)) };
+  return Math.min(1, inside / WHOLE);
 }

@@ -48,25 +48,25 @@ export function adapterGlass(asking: Asking, subject: SetupGlass): AdapterGlass 
 
 interface CornerAt {
   readonly fNumber: number;
-  readonly mode?: string | undefined;
-  readonly area?: 'frame' | 'guarded';
   /** Of another taking lens, its pupil as deep. */
   readonly focalLengthMm?: number;
 }
 
-/** Light for a frame corner through the block of a glass and a focuser ahead of it; `undefined` where there is no block. */
-export function cornerLight(asking: Asking, subject: SetupGlass, { fNumber, mode, area = 'frame', focalLengthMm }: CornerAt): CornerLight | undefined {
+/** Light for a frame corner through the block of a glass and a focuser ahead of it, at any stop; `undefined` where there is no block. */
+export function cornerOf(asking: Asking, subject: SetupGlass, { mode, area = 'frame' }: { readonly mode?: string | undefined; readonly area?: 'frame' | 'guarded' } = {}): ((at: CornerAt) => CornerLight) | undefined {
   const own = adapterGlass(asking, subject);
   if (own === undefined) return undefined;
-  const glass = { ...own, focalLengthMm: focalLengthMm ?? own.focalLengthMm };
   const { sensorWidthMm, sensorHeightMm } = deliveryFrame(asking, subject, mode)[area];
-  const corner = adapterCorner({ ...glass, fNumber, sensorWidthMm, sensorHeightMm });
-  const rims = [
-    rim(`rear glass of ${glass.block.name}`, glass.rearClearMm, corner, 'rear'),
-    rim(`front glass of ${glass.block.name}`, glass.frontClearMm, corner, 'front'),
-    ...(glass.focuser === undefined ? [] : [rim(`front of ${glass.focuser.name}`, glass.focuserClearMm, corner, 'focuser')]),
-  ];
-  return { share: corner.share, rims, beamDiameterMm: glass.focalLengthMm / fNumber, fNumber };
+  return ({ fNumber, focalLengthMm = own.focalLengthMm }) => {
+    const glass = { ...own, focalLengthMm };
+    const corner = adapterCorner({ ...glass, fNumber, sensorWidthMm, sensorHeightMm });
+    const rims = [
+      rim(`rear glass of ${glass.block.name}`, glass.rearClearMm, corner, 'rear'),
+      rim(`front glass of ${glass.block.name}`, glass.frontClearMm, corner, 'front'),
+      ...(glass.focuser === undefined ? [] : [rim(`front of ${glass.focuser.name}`, glass.focuserClearMm, corner, 'focuser')]),
+    ];
+    return { share: corner.share, rims, beamDiameterMm: glass.focalLengthMm / fNumber, fNumber };
+  };
 }
 
 const rim = (name: string, clearMm: number, corner: AdapterCorner, which: 'rear' | 'front' | 'focuser'): Rim => ({ name, clearMm, offsetMm: corner[`${which}OffsetMm`], share: corner[`${which}Share`] });

@@ -7,7 +7,7 @@ import { judgeShare } from '../../judge.ts';
 import { NotEntered } from '../../NotEntered.ts';
 import { nameAt } from '../../nameAt.ts';
 import { origin } from '../../origin.ts';
-import { type CornerLight, cornerLight } from '../../quantities/cornerLight.ts';
+import { type CornerLight, cornerOf } from '../../quantities/cornerLight.ts';
 import { deliveryFrame } from '../../quantities/deliveryFrame.ts';
 import { fNumberAt, shotsWith, widestStop } from '../../quantities/lightThrough.ts';
 import { lensOf } from '../../quantities/squeezeOf.ts';
@@ -45,7 +45,7 @@ export const adapterVignette = question({
         fails: worst.share < 0.02 ? `${lens} is too wide: the ${narrowest} cuts the corners off.` : `${lens} is too wide: the ${narrowest} darkens the corners.`,
       },
       steps: stepsOf(asking, subject, worst),
-      mends: worst.share < 1 - 0.9 * (1 - wished) ? mendsOf(asking, subject, wished) : [],
+      mends: worst.share < 1 - 0.9 * (1 - wished) ? mendsOf(asking, subject, worst, wished) : [],
     });
   },
 });
@@ -54,7 +54,8 @@ export const adapterVignette = question({
 function worstCorner(asking: Asking, subject: SetupGlass, mode?: string): CornerLight | undefined {
   const shots = shotsWith(asking, subject).filter((shot) => asking.ledger.at(`shots/${shot}/tStop`) !== undefined);
   const stops = shots.length === 0 ? [widestStop(asking, subject).fNumber.value] : shots.map((shot) => fNumberAt(asking, { ...subject, shot }).value);
-  const corners = [...new Set(stops)].flatMap((fNumber) => cornerLight(asking, subject, { fNumber, mode }) ?? []);
+  const corner = cornerOf(asking, subject, { mode });
+  const corners = corner === undefined ? [] : [...new Set(stops)].map((fNumber) => corner({ fNumber }));
   return corners.toSorted((a, b) => a.share - b.share)[0];
 }
 
@@ -69,7 +70,7 @@ function stepsOf(asking: Asking, subject: SetupGlass, { rims, beamDiameterMm, sh
 }
 
 /** Another glass of the setup behind the same block, or another mode of the body; each tried. */
-function mendsOf(asking: Asking, subject: SetupGlass, wished: number): Mend[] {
+function mendsOf(asking: Asking, subject: SetupGlass, worst: CornerLight, wished: number): Mend[] {
   const { ledger } = asking;
   const path = opticalPath(ledger, subject.setup, subject.glass);
   const useOf = (corner: CornerLight) => (1 - corner.share) / (1 - wished);
@@ -98,16 +99,16 @@ function mendsOf(asking: Asking, subject: SetupGlass, wished: number): Mend[] {
       use,
     };
   });
-  return [...longer.toSorted((a, b) => b.use - a.use).slice(0, 2), ...smaller, ...shortest(asking, subject, wished)];
+  return [...longer.toSorted((a, b) => b.use - a.use).slice(0, 2), ...smaller, ...shortest(asking, subject, worst, wished)];
 }
 
 /** The shortest taking lens that sees past, were its pupil as deep as this one's: by halving, up to four times as long. */
-function shortest(asking: Asking, subject: SetupGlass, wished: number): Mend[] {
-  const worst = worstCorner(asking, subject);
+function shortest(asking: Asking, subject: SetupGlass, worst: CornerLight, wished: number): Mend[] {
   const lens = opticalPath(asking.ledger, subject.setup, subject.glass).lens;
-  if (worst === undefined || lens === undefined) return [];
+  if (lens === undefined) return [];
   const own = asking.figure(lens.part, 'lens/focalLengthMm').value;
-  const shareAt = (focalLengthMm: number) => cornerLight(asking, subject, { fNumber: worst.fNumber, focalLengthMm })?.share ?? 0;
+  const corner = cornerOf(asking, subject);
+  const shareAt = (focalLengthMm: number) => corner?.({ fNumber: worst.fNumber, focalLengthMm }).share ?? 0;
   let [tooShort, enough] = [own, own * 4];
   if (shareAt(enough) < wished) return [];
   while (enough - tooShort > 0.5) {

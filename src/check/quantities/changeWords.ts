@@ -1,6 +1,6 @@
 import { type System, printAmount } from '../../units/print.ts';
 import type { Step } from '../answer.ts';
-import type { ChangeStep } from './lensChange.ts';
+import type { ChangeStep } from './changeStep.ts';
 
 /** What is to be done, and by how much: "slide Motor 26 mm forward on 15 mm rod". */
 export function doneWords({ says, by, way }: Pick<ChangeStep, 'says' | 'by' | 'way'>, system: System = 'metric'): string {

@@ -1,48 +1,35 @@
+import { pieceMasses } from '../../assembly/hold/pieceMasses.ts';
 import { opticalPath } from '../../assembly/opticalPath.ts';
 import { placeSetup } from '../../assembly/placing/placeSetup.ts';
-import type { JointEnd, RigJoint } from '../../assembly/placing/rigJoints.ts';
-import { rigJoints } from '../../assembly/placing/rigJoints.ts';
 import { setupPieces } from '../../assembly/setupPieces.ts';
-import type { Assumption } from '../../standards/Assumption.ts';
+import { composite } from '../../calc/mechanics/massProperties.ts';
 import { swap } from '../../standards/assumptions/swap.ts';
 import { unitOfKey } from '../../units/unitOfKey.ts';
-import type { Amount } from '../../units/print.ts';
 import type { Asking } from '../Asking.ts';
 import { named } from '../named.ts';
 import { moveWords } from '../settingWords.ts';
 import type { SetupGlass } from '../subjects.ts';
-
-/** One thing to do at a change, with the time it takes by the model of `standards/assumptions/swap`. */
-export interface ChangeStep {
-  readonly kind: 'off' | 'on' | 'open' | 'close' | 'move' | 'roll' | 'calibrate' | 'build';
-  readonly says: string;
-  /** By how much something moves, and which way: "forward on 15 mm rod". */
-  readonly by?: Amount;
-  readonly way?: string;
-  readonly tool?: string;
-  readonly minutes: number;
-  /** The time within the bounds of the model. */
-  readonly low: number;
-  readonly high: number;
-}
+import { type ChangeStep, takes, toolOf } from './changeStep.ts';
+import { endsOf, glassChange } from './glassChange.ts';
 
 export interface LensChange extends Pick<ChangeStep, 'minutes' | 'low' | 'high'> {
   readonly steps: readonly ChangeStep[];
 }
 
-/** What is to be done to go from one setup and glass to another. */
+/** What is to be done to go from one setup and glass to another, in the order of the hands. */
 export function lensChange(asking: Asking, from: SetupGlass, to: SetupGlass): LensChange {
   return asking.ledger.cell(`lens change|${from.setup}|${from.glass}|${to.setup}|${to.glass}`, () => {
-    const steps = from.setup === to.setup && from.glass === to.glass ? [] : [...buildSteps(asking, from, to), ...glassSteps(asking, from, to), ...settingSteps(asking, from, to), ...afterwards(asking, from, to)];
+    const steps = from.setup === to.setup && from.glass === to.glass ? [] : stepsOf(asking, from, to);
     const sum = (of: (step: ChangeStep) => number): number => steps.reduce((all, step) => all + of(step), 0);
     return { steps, minutes: sum(({ minutes }) => minutes), low: sum(({ low }) => low), high: sum(({ high }) => high) };
   });
 }
 
-/** The time that one thing takes by the model. */
-function takes(asking: Asking, model: Assumption): Pick<ChangeStep, 'minutes' | 'low' | 'high'> {
-  const { value, low, high } = asking.assume(model);
-  return { minutes: value, low, high };
+function stepsOf(asking: Asking, from: SetupGlass, to: SetupGlass): ChangeStep[] {
+  const build = buildSteps(asking, from, to);
+  if (build.length > 0 && from.glass === to.glass) return build;
+  const { off, on, mesh } = glassChange(asking, from, to);
+  return [...build, ...off, ...on, ...infinity(asking, from, to), ...settingSteps(asking, from, to), ...axis(asking, from, to), ...mesh, ...calibration(asking, from, to), ...balance(asking, from, to)];
 }
 
 /** Done along with another. */
@@ -58,46 +45,6 @@ function buildSteps(asking: Asking, from: SetupGlass, to: SetupGlass): ChangeSte
   return body(from) === body(to)
     ? [{ kind: 'build', says: `change over to ${name}`, ...takes(asking, swap.buildMin) }]
     : [{ kind: 'build', says: `go over to ${name}, which stands ready`, ...takes(asking, swap.standbyMin) }];
-}
-
-interface Held {
-  readonly of: string;
-  readonly name: string;
-}
-
-/** Pieces of the glass, by their id; the same part under the same id stays in the hand. */
-function glassOf(asking: Asking, { setup, glass }: SetupGlass): Map<string, Held> {
-  return new Map([...setupPieces(asking.ledger, setup, glass).values()].filter(({ fromGlass }) => fromGlass).map((piece) => [piece.ref, { of: piece.part.id, name: piece.name }]));
-}
-
-function glassSteps(asking: Asking, from: SetupGlass, to: SetupGlass): ChangeStep[] {
-  if (cameraOf(asking, from) !== cameraOf(asking, to) && from.glass === to.glass) return [];
-  const [before, after] = [glassOf(asking, from), glassOf(asking, to)];
-  const stays = (ref: string): boolean => before.get(ref)?.of !== undefined && before.get(ref)?.of === after.get(ref)?.of;
-  const each = takes(asking, swap.offMin);
-  const off = [...before].filter(([ref]) => !stays(ref)).map(([, { name }]): ChangeStep => ({ kind: 'off', says: `take off ${named(name)}`, ...each }));
-  const on = [...after].filter(([ref]) => !stays(ref)).map(([, { name }]): ChangeStep => ({ kind: 'on', says: `put on ${named(name)}`, ...each }));
-  const [opened, closed] = [jointsTouched(asking, from, to, before, stays), jointsTouched(asking, to, from, after, stays)];
-  return [...opened.map((joint) => jointStep(asking, joint, 'open')), ...off, ...on, ...closed.map((joint) => jointStep(asking, joint, 'close'))];
-}
-
-/** Joints of a glass that the other glass does not have between the same two pieces at the same points. */
-function jointsTouched(asking: Asking, { setup, glass }: SetupGlass, other: SetupGlass, own: ReadonlyMap<string, Held>, stays: (ref: string) => boolean): RigJoint[] {
-  const kept = new Set(rigJoints(asking.ledger, other.setup, other.glass).joints.map(endsOf));
-  const there = (ref: string) => !own.has(ref) || stays(ref);
-  return rigJoints(asking.ledger, setup, glass).joints.filter((joint) => !joint.mesh && (own.has(joint.a.ref) || own.has(joint.b.ref)) && !(kept.has(endsOf(joint)) && there(joint.a.ref) && there(joint.b.ref)));
-}
-
-const endsOf = ({ a, b }: RigJoint): string => `${a.ref}/${a.pointId}|${b.ref}/${b.pointId}`;
-
-/** The key that a joint wants: as its points say, else a hand. */
-export function toolOf(...ends: readonly JointEnd[]): string {
-  return ends.map(({ point }) => point.tool).find((tool) => tool !== undefined && tool !== 'hand') ?? 'hand';
-}
-
-function jointStep(asking: Asking, { a, b }: RigJoint, kind: 'open' | 'close'): ChangeStep {
-  const tool = toolOf(a, b);
-  return { kind, says: kind === 'open' ? `open ${named(b.piece.name)} from ${named(a.piece.name)}` : `fix ${named(b.piece.name)} to ${named(a.piece.name)}`, tool, ...takes(asking, tool === 'hand' ? swap.handMin : swap.keyMin) };
 }
 
 /** Clamps, plates and arms of the build that stand elsewhere with the other glass. */
@@ -120,12 +67,35 @@ function settingSteps(asking: Asking, from: SetupGlass, to: SetupGlass): ChangeS
   });
 }
 
-/** What a new lens always asks: its axis upright, its motor calibrated. */
-function afterwards(asking: Asking, from: SetupGlass, to: SetupGlass): ChangeStep[] {
-  if (from.glass === to.glass) return [];
+/** Behind a focuser the taking lens stays at infinity: it is set so and kept there. */
+function infinity(asking: Asking, from: SetupGlass, to: SetupGlass): ChangeStep[] {
+  const { lens, focuser } = opticalPath(asking.ledger, to.setup, to.glass);
+  const before = opticalPath(asking.ledger, from.setup, from.glass).lens;
+  if (lens === undefined || focuser === undefined || lens.part.id === before?.part.id) return [];
+  return [{ kind: 'focus', says: `set ${named(lens.name)} truly to infinity, and lock or tape it`, ...takes(asking, swap.handMin) }];
+}
+
+/** The squeeze axis of a block is set upright again. */
+function axis(asking: Asking, from: SetupGlass, to: SetupGlass): ChangeStep[] {
   const { block } = opticalPath(asking.ledger, to.setup, to.glass);
+  return from.glass === to.glass || block === undefined ? [] : [{ kind: 'roll', says: `set the squeeze axis of ${named(block.name)} upright`, ...takes(asking, swap.rollMin) }];
+}
+
+/** What a motor asks of every new lens. */
+function calibration(asking: Asking, from: SetupGlass, to: SetupGlass): ChangeStep[] {
   const motor = [...setupPieces(asking.ledger, to.setup, to.glass).values()].find((piece) => piece.part.has('motor'));
-  const roll = block === undefined ? [] : [{ kind: 'roll' as const, says: `set the squeeze axis of ${named(block.name)} upright`, ...takes(asking, swap.rollMin) }];
-  const calibrate = motor === undefined ? [] : [{ kind: 'calibrate' as const, says: `calibrate ${named(motor.name)}, fingers clear`, ...takes(asking, swap.calibrateMin) }];
-  return [...roll, ...calibrate];
+  return from.glass === to.glass || motor === undefined ? [] : [{ kind: 'calibrate', says: `calibrate ${named(motor.name)}, fingers clear`, ...takes(asking, swap.calibrateMin) }];
+}
+
+/** A gimbal is balanced again where the centre of mass has moved, a head slid on its plate. */
+function balance(asking: Asking, from: SetupGlass, to: SetupGlass): ChangeStep[] {
+  const { ledger } = asking;
+  const build = cameraOf(asking, to);
+  const purpose = ledger.at(`builds/${build}/purpose`);
+  if (build !== cameraOf(asking, from) || (purpose !== 'gimbal' && purpose !== 'tripod')) return [];
+  const centre = ({ setup, glass }: SetupGlass) => composite(pieceMasses(ledger, setup, glass, build).weighed.filter(({ placed }) => placed)).centreMm[2];
+  const mm = centre(to) - centre(from);
+  if (!(Math.abs(mm) >= asking.assume(swap.movedMm).value)) return [];
+  const says = purpose === 'gimbal' ? 'balance the gimbal again, off: its centre of mass has moved' : 'slide the camera to balance on its head: its centre of mass has moved';
+  return [{ kind: 'balance', says, by: { value: Math.abs(mm), unit: 'mm' }, way: mm > 0 ? 'forward' : 'back', ...takes(asking, purpose === 'gimbal' ? swap.gimbalMin : swap.settingMin) }];
 }

@@ -1,6 +1,7 @@
 import { Asking } from '../../check/Asking.ts';
 import { nameAt } from '../../check/nameAt.ts';
-import { type ChangeStep, lensChange } from '../../check/quantities/lensChange.ts';
+import type { ChangeStep } from '../../check/quantities/changeStep.ts';
+import { lensChange } from '../../check/quantities/lensChange.ts';
 import { type MotorPlaces, motorPlaces } from '../../check/quantities/motorPlaces.ts';
 import { glassesOf } from '../../check/subjects.ts';
 import type { Ledger } from '../../shoot/ledger/Ledger.ts';

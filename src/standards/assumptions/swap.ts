@@ -9,6 +9,7 @@ export const swap = assumptions('swap', {
   settingMin: { value: 0.4, low: 0.2, high: 0.8, unit: 'min', says: 'moving one clamp, arm or plate to its new place', source: MODEL },
   rollMin: { value: 1.5, low: 0.5, high: 3, unit: 'min', says: 'setting the squeeze axis of a block upright again', source: MODEL },
   calibrateMin: { value: 0.7, low: 0.4, high: 1.5, unit: 'min', says: 'calibrating a motor to the stops of a lens and choosing its marks', source: MODEL },
+  gimbalMin: { value: 3, low: 1.5, high: 6, unit: 'min', says: 'balancing a gimbal again about its axes', source: MODEL },
   buildMin: { value: 15, low: 8, high: 30, unit: 'min', says: 'changing over to another build with the same camera body', source: MODEL },
   standbyMin: { value: 2, low: 1, high: 4, unit: 'min', says: 'going over to another camera that stands ready', source: MODEL },
   allowedMin: { value: 8, low: 5, high: 12, unit: 'min', says: 'time for a lens change before the set waits', source: 'common practice: as long as relighting a close shot' },

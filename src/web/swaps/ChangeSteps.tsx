@@ -1,5 +1,5 @@
 import { doneWords } from '../../check/quantities/changeWords.ts';
-import type { ChangeStep } from '../../check/quantities/lensChange.ts';
+import type { ChangeStep } from '../../check/quantities/changeStep.ts';
 import { printAmount } from '../../units/print.ts';
 import { useView } from '../state/looking.ts';
 import { useSystem } from '../state/preferences.ts';

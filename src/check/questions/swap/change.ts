@@ -5,7 +5,8 @@ import { judgeRatio } from '../../judge.ts';
 import { nameAt } from '../../nameAt.ts';
 import { origin } from '../../origin.ts';
 import { changeWords } from '../../quantities/changeWords.ts';
-import { type ChangeStep, lensChange } from '../../quantities/lensChange.ts';
+import type { ChangeStep } from '../../quantities/changeStep.ts';
+import { lensChange } from '../../quantities/lensChange.ts';
 import { question } from '../../question.ts';
 import { eachSetup, glassesOf } from '../../subjects.ts';
 

@@ -1,5 +1,6 @@
 import type { Answer } from '../check/answer.ts';
 import { DISCIPLINES } from '../check/answer.ts';
+import { concernsSetup } from '../check/concerns.ts';
 import { questions } from '../check/questions/index.generated.ts';
 import type { Shoot } from '../shoot/schema/shoot.ts';
 import { chosen } from './chosen.ts';
@@ -17,37 +18,52 @@ export interface Narrowing {
 /** The answers that concern what was asked for; what does not exist is refused with the nearest name. */
 export function answersAbout(shoot: Shoot, answers: readonly Answer[], narrowing: Narrowing): Answer[] {
   const wanted = narrowedTo(shoot, narrowing);
-  return answers.filter((answer) => wanted.every((concerns) => concerns(answer)));
+  return answers.filter((answer) => wanted.every(({ concerns }) => concerns(answer)));
 }
 
-type Concerns = (answer: Answer) => boolean;
+/** Why no answer is left: the filter without which there are some, or what the question does not arise for. */
+export function whyNone(shoot: Shoot, answers: readonly Answer[], narrowing: Narrowing): string {
+  const wanted = narrowedTo(shoot, narrowing);
+  if (answers.length === 0 || wanted.length === 0) return 'Nothing was asked: questions follow from a camera build, a glass and a setup. Enter them in the file.';
+  const lonely = wanted.find(({ concerns }) => !answers.some(concerns));
+  if (lonely !== undefined) return `Nothing was asked: no answer is about ${lonely.option} ${lonely.value}.${lonely.option === '--question' ? ' setworthy explain tells what a question arises for.' : ''}`;
+  const spared = wanted.filter((one) => answers.some((answer) => wanted.every((other) => other === one || other.concerns(answer))));
+  const ways = (spared.length === 0 ? wanted : spared).map(({ option }) => option);
+  return `Nothing was asked: no answer is about ${wanted.map(({ option, value }) => `${option} ${value}`).join(' and ')} together. Leave out ${ways.join(' or ')}${spared.length === 0 ? ' and others' : ''}.`;
+}
 
-function narrowedTo(shoot: Shoot, { build, setup, glass, lens, shot, question }: Narrowing): Concerns[] {
-  const wanted: Concerns[] = [];
+interface Wanted {
+  readonly option: string;
+  readonly value: string;
+  readonly concerns: (answer: Answer) => boolean;
+}
+
+function narrowedTo(shoot: Shoot, { build, setup, glass, lens, shot, question }: Narrowing): Wanted[] {
+  const wanted: Wanted[] = [];
   if (build !== undefined) {
     const id = chosen(shoot.builds, build, 'build');
     const setups = setupsWith(shoot, id);
-    wanted.push(({ subject }) => subject.build === id || setups.includes(subject.setup ?? ''));
+    wanted.push({ option: '--build', value: build, concerns: ({ subject }) => subject.build === id || (subject.build === undefined && setups.includes(subject.setup ?? '')) });
   }
   if (setup !== undefined) {
     const id = chosen(shoot.setups, setup, 'setup');
-    wanted.push(({ subject }) => subject.setup === id);
+    wanted.push({ option: '--setup', value: setup, concerns: ({ subject }) => concernsSetup(shoot, subject, id) });
   }
   if (glass !== undefined) {
     const id = chosen(shoot.glasses, glass, 'glass');
-    wanted.push(({ subject }) => subject.glass === id);
+    wanted.push({ option: '--glass', value: glass, concerns: ({ subject }) => subject.glass === id });
   }
   if (lens !== undefined) {
     const glasses = glassesWith(shoot, chosen(inGlasses(shoot), lens, 'lens, block or focuser in a glass'));
-    wanted.push(({ subject }) => glasses.includes(subject.glass ?? ''));
+    wanted.push({ option: '--lens', value: lens, concerns: ({ subject }) => glasses.includes(subject.glass ?? '') });
   }
   if (shot !== undefined) {
     const id = chosen(shoot.shots ?? {}, shot, 'shot');
-    wanted.push(({ subject }) => subject.shot === id);
+    wanted.push({ option: '--shot', value: shot, concerns: ({ subject }) => subject.shot === id });
   }
   if (question !== undefined) {
     const id = chosenQuestion(question);
-    wanted.push((answer) => answer.question === id || answer.question.startsWith(`${id}.`));
+    wanted.push({ option: '--question', value: question, concerns: (answer) => answer.question === id || answer.question.startsWith(`${id}.`) });
   }
   return wanted;
 }

@@ -14,6 +14,8 @@ export interface CheckTextOptions {
   /** Every answer on its own, good ones too. */
   readonly all: boolean;
   readonly working: boolean;
+  /** Why there is no answer, where there is none. */
+  readonly none: string;
   /** The figures in doubt that an answer would change with, what moves it most first, for the working. */
   readonly restsOn: (answer: Answer, doubt: Doubt | undefined) => readonly Figure[];
   /** The name of the figure at a path, for people. */
@@ -39,7 +41,7 @@ export function checkText(title: string, answers: readonly Answer[], options: Ch
     const shown = options.all ? group : group.filter(({ verdict }) => verdict !== 'good' && verdict !== 'pending');
     return [headLine(worst, asks, group, options), ...findings(shown, options)].join('\n');
   });
-  return `${[summaryOf(title, answers, options.paint), ...blocks, waitingText(answers, options)].filter((block) => block !== '').join('\n\n')}\n`;
+  return `${[summaryOf(title, answers, options), ...blocks, waitingText(answers, options)].filter((block) => block !== '').join('\n\n')}\n`;
 }
 
 /** The verdicts of a check in one line: "1 fails · 2 tight · 9 good". */
@@ -51,8 +53,8 @@ export function summaryLine(answers: readonly Answer[], paint: Paint): string {
   return said.join('   ');
 }
 
-function summaryOf(title: string, answers: readonly Answer[], paint: Paint): string {
-  return `${paint.strong(title)}\n${answers.length === 0 ? 'Nothing was asked.' : summaryLine(answers, paint)}`;
+function summaryOf(title: string, answers: readonly Answer[], { paint, none, columns }: CheckTextOptions): string {
+  return `${paint.strong(title)}\n${answers.length === 0 ? wrap(none, columns) : summaryLine(answers, paint)}`;
 }
 
 function headLine(worst: Answer, asks: string, group: readonly Answer[], { paint, columns }: CheckTextOptions): string {

@@ -206,3 +206,26 @@ describe('import and replace', () => {
 test('the built program is plain ASCII, as it is read: else its patterns would look for other signs than ° − × “ ”', () => {
   expect(readFileSync(new URL('../../dist/program.cjs', import.meta.url), 'latin1')).toMatch(/^[\0-\x7f]*$/);
 });
+
+describe('check narrowed', () => {
+  const demo = new URL('../../examples/demo.shoot.json', import.meta.url).pathname;
+  const shoot = JSON.parse(readFileSync(demo, 'utf8')) as { setups: Record<string, { camera: string; stations?: string[] }> };
+
+  test('a setup takes in what hangs on its builds and on its days, and nothing of other builds', async () => {
+    const setup = 'jetty-sticks';
+    const builds = [shoot.setups[setup]?.camera, ...(shoot.setups[setup]?.stations ?? [])];
+    const { out } = await command(['check', demo, '--setup', setup, '--json']);
+    const { answers } = JSON.parse(out) as { answers: { question: string; subject: { setup?: string; build?: string; day?: string } }[] };
+    const asked = new Set(answers.map(({ question }) => question));
+    for (const question of ['hold.screw', 'hold.turning', 'power.day']) expect(asked).toContain(question);
+    for (const { subject } of answers) {
+      expect([setup, undefined]).toContain(subject.setup);
+      expect([...builds, undefined]).toContain(subject.build);
+    }
+  });
+
+  test('filters that nothing passes say which of them to leave out', async () => {
+    expect((await command(['check', demo, '--setup', 'jetty-sticks', '--shot', '3', '--question', 'hold.screw'])).out).toMatch(/Nothing was asked: no answer is about .*--shot 3 and --question hold\.screw\s+together\. Leave out --shot or --question/);
+    expect((await command(['check', tiny, '--question', 'swap.order'])).out).toMatch(/no answer is about --question swap\.order\. setworthy explain/);
+  });
+});

@@ -8,7 +8,7 @@ import { questions } from '../../check/questions/index.generated.ts';
 import type { AnyQuestion } from '../../check/question.ts';
 import { worstFirst } from '../../check/ranking.ts';
 import { restsOn } from '../../check/restsOn.ts';
-import { answersAbout, type Narrowing } from '../answersAbout.ts';
+import { answersAbout, type Narrowing, whyNone } from '../answersAbout.ts';
 import { checkText } from '../checkText.ts';
 import { loadShoot } from '../files.ts';
 import { paintFor } from '../paint.ts';
@@ -31,7 +31,7 @@ export function command(world: World): Command {
     .description(`${summary}. Exit code: 0 all good or tight, 1 something fails or is unknown, 2 bad input.`)
     .argument('<file>', 'a *.shoot.json file')
     .option('--build <name>', 'only what concerns this build')
-    .option('--setup <name>', 'only this setup')
+    .option('--setup <name>', 'only this setup, with its builds and the days it is shot on')
     .option('--glass <name>', 'only this glass')
     .option('--lens <name>', 'only glasses with this lens')
     .option('--shot <name>', 'only this shot')
@@ -47,7 +47,8 @@ export function command(world: World): Command {
 function check(world: World, file: string, options: Options): void {
   const shoot = loadShoot(world, file);
   const checker = new Checker(shoot, questions);
-  const narrowed = answersAbout(shoot, checker.answers(), options);
+  const all = checker.answers();
+  const narrowed = answersAbout(shoot, all, options);
   const answers = options.studied === true ? narrowed.flatMap((one) => (one.verdict === 'pending' ? (checker.study(one.key) ?? []) : one)) : narrowed;
   if (options.json === true) {
     const full = answers.toSorted(worstFirst).map((answer) => Object.assign({}, answer, { rests: restsOn(checker.ledger, answer.key) }));
@@ -56,7 +57,7 @@ function check(world: World, file: string, options: Options): void {
     world.out(
       checkText(shoot.title, answers, {
         paint: paintFor(world), columns: Math.max(60, Math.min(world.columns, 120)), system: options.imperial === true ? 'imperial' : 'metric',
-        all: options.all ?? false, working: options.working ?? false, restsOn: (answer, doubt) => restingOn(shoot, checker, answer, doubt), doubtOf: (answer) => doubtIn(shoot, answer), nameOf: (path) => figureName(checker.ledger, path),
+        all: options.all ?? false, none: narrowed.length > 0 ? '' : whyNone(shoot, all, options), working: options.working ?? false, restsOn: (answer, doubt) => restingOn(shoot, checker, answer, doubt), doubtOf: (answer) => doubtIn(shoot, answer), nameOf: (path) => figureName(checker.ledger, path),
       }),
     );
   }

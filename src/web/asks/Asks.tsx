@@ -2,7 +2,7 @@ import { useDeferredValue, useMemo, useState } from 'react';
 import { countVerdicts } from '../../check/ranking.ts';
 import type { Verdict } from '../../check/answer.ts';
 import { Mark } from '../marks/Mark.tsx';
-import { usePage } from '../state/page.ts';
+import { usePage, useShoot } from '../state/page.ts';
 import { Filters } from './Filters.tsx';
 import { Questions } from './Questions.tsx';
 import { Study } from './Study.tsx';
@@ -16,12 +16,13 @@ const ORDER: readonly Verdict[] = ['fails', 'unknown', 'tight', 'good', 'pending
 /** What the day asks: every question, worst first. */
 export function Asks() {
   const answers = usePage((state) => state.answers);
+  const shoot = useShoot();
   const [narrowing, setNarrowing] = useState(WIDE);
   const settled = useDeferredValue(narrowing);
-  const shown = useMemo(() => narrowed(answers.values(), settled), [answers, settled]);
+  const shown = useMemo(() => narrowed(shoot, answers.values(), settled), [shoot, answers, settled]);
   const groups = useMemo(() => byDiscipline(shown), [shown]);
   const waits = useMemo(() => waitingFor(shown), [shown]);
-  const counts = useMemo(() => countVerdicts(narrowed(answers.values(), { ...settled, verdicts: WIDE.verdicts })), [answers, settled]);
+  const counts = useMemo(() => countVerdicts(narrowed(shoot, answers.values(), { ...settled, verdicts: WIDE.verdicts })), [shoot, answers, settled]);
   const toggle = (verdict: Verdict) => {
     const verdicts = new Set(narrowing.verdicts);
     if (!verdicts.delete(verdict)) verdicts.add(verdict);

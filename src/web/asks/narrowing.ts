@@ -1,5 +1,7 @@
 import type { AnswerLine } from '../../jobs/answers.ts';
 import type { Verdict } from '../../check/answer.ts';
+import { concernsSetup } from '../../check/concerns.ts';
+import type { Shoot } from '../../shoot/schema/shoot.ts';
 
 /** What the list is narrowed to; nothing narrows where a field is empty. */
 export interface Narrowing {
@@ -13,11 +15,12 @@ export interface Narrowing {
 
 export const WIDE: Narrowing = { words: '', setup: '', glass: '', viewer: '', shot: '', verdicts: new Set() };
 
-export function narrowed(answers: Iterable<AnswerLine>, to: Narrowing): AnswerLine[] {
+export function narrowed(shoot: Pick<Shoot, 'setups' | 'shots'>, answers: Iterable<AnswerLine>, to: Narrowing): AnswerLine[] {
   const words = to.words.trim().toLowerCase().split(/\s+/).filter((word) => word !== '');
   return [...answers].filter(
     (answer) =>
-      (['setup', 'glass', 'viewer', 'shot'] as const).every((key) => to[key] === '' || answer.subject[key] === undefined || answer.subject[key] === to[key]) &&
+      (to.setup === '' || concernsSetup(shoot, answer.subject, to.setup)) &&
+      (['glass', 'viewer', 'shot'] as const).every((key) => to[key] === '' || answer.subject[key] === undefined || answer.subject[key] === to[key]) &&
       (to.verdicts.size === 0 || to.verdicts.has(answer.verdict)) &&
       holdsWords(answer, words),
   );

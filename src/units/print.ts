@@ -17,14 +17,28 @@ const WHOLE: ReadonlySet<Unit> = new Set(['px', 'teeth', 'count', 'bit', 'frames
 /** Less than this is what rounding left over. */
 const NOTHING: Partial<Record<Unit, number>> = { mm: 1e-6, m: 1e-9, deg: 1e-6, g: 1e-6, h: 1e-6, min: 1e-6, s: 1e-6, ms: 1e-6, N: 1e-9, 'N·m': 1e-9 };
 
+/** How a unit is shown in the imperial system: so many of the other one, from where its zero lies. */
+export interface Imperial {
+  readonly unit: string;
+  readonly factor: number;
+  readonly offset?: number;
+}
+
+// Exact by definition: 25.4 mm the inch, 453.59237 g the pound (international yard and pound, 1959), 9.80665 m/s² (CGPM 1901).
+const LBF_PER_N = 1 / 4.448_221_615_260_5;
+const IN_PER_M = 1000 / 25.4;
+
+/** Torque always in pound-force inches, so that what is needed and what there is can be compared. What is not here is shown as it is. */
+export const IMPERIAL: Partial<Record<Unit, Imperial>> = {
+  mm: { unit: 'in', factor: 1 / 25.4 }, g: { unit: 'lb', factor: 1 / 453.592_37 }, '°C': { unit: '°F', factor: 1.8, offset: 32 }, 'm/s': { unit: 'ft/s', factor: 1 / 0.3048 },
+  N: { unit: 'lbf', factor: LBF_PER_N }, 'N·m': { unit: 'lbf·in', factor: LBF_PER_N * IN_PER_M }, 'N·mm': { unit: 'lbf·in', factor: LBF_PER_N / 25.4 },
+  'N/mm': { unit: 'lbf/in', factor: LBF_PER_N * 25.4 }, 'N·m/rad': { unit: 'lbf·in/rad', factor: LBF_PER_N * IN_PER_M },
+};
+
 /** Converts what the imperial system shows otherwise; the rest stays as it is. */
 export function inSystem({ value, unit }: Amount, system: System): { value: number; unit: string } {
-  if (system === 'imperial') {
-    if (unit === 'mm') return { value: value / 25.4, unit: 'in' };
-    if (unit === 'g') return { value: value / 453.592_37, unit: 'lb' };
-    if (unit === '°C') return { value: value * 1.8 + 32, unit: '°F' };
-    if (unit === 'm/s') return { value: value / 0.3048, unit: 'ft/s' };
-  }
+  const imperial = system === 'imperial' ? IMPERIAL[unit] : undefined;
+  if (imperial !== undefined) return { value: value * imperial.factor + (imperial.offset ?? 0), unit: imperial.unit };
   if (unit === 'g' && Math.abs(value) >= 1000) return { value: value / 1000, unit: 'kg' };
   return { value, unit: SHOWN[unit] ?? (HIDDEN.has(unit) ? '' : unit) };
 }

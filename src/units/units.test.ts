@@ -37,6 +37,13 @@ test('amounts follow the system', () => {
   expect(printAmount({ value: 0.25, unit: 'share' })).toBe('25\u2009%');
 });
 
+test('force and torque in pounds: 1 lbf is 4.448222 N, 1 lbf·in 0.1129848 N·m, 1 lbf/in 175.1268 N/m (NIST SP 811, appendix B.8)', () => {
+  const shown = (value: number, unit: Parameters<typeof printAmount>[0]['unit']) => printAmount({ value, unit }, 'imperial');
+  expect([shown(4.448_222, 'N'), shown(0.112_984_8, 'N·m'), shown(112.9848, 'N·mm'), shown(0.175_126_8, 'N/mm')]).toEqual(['1\u2009lbf', '1\u2009lbf·in', '1\u2009lbf·in', '1\u2009lbf/in']);
+  expect([shown(6.08, 'N·m'), shown(0.31, 'N·m')]).toEqual(['53.8\u2009lbf·in', '2.74\u2009lbf·in']);
+  expect(printAmount({ value: 6.08, unit: 'N·m' })).toBe('6.08\u2009N·m');
+});
+
 test('a key carries its unit', () => {
   expect(['ringTorqueNm', 'focalLengthMm', 'massG', 'delayMs', 'widthPx', 'squeeze', 'tStop', 'frameRateHz', 'loadW', 'capacityAh'].map(unitOfKey)).toEqual([
     'N·m', 'mm', 'g', 'ms', 'px', 'ratio', 'ratio', 'Hz', 'W', 'Ah',

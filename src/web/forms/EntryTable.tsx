@@ -3,6 +3,7 @@ import type { Form } from '../../jobs/Forms.ts';
 import { entering } from '../../jobs/place.ts';
 import { edit, enter } from '../state/actions.ts';
 import { useShoot } from '../state/page.ts';
+import { freeKey } from '../../shoot/edit/freeKey.ts';
 import { Draft, Fields, asId, titleOf } from './Fields.tsx';
 import { Field } from './Field.tsx';
 
@@ -65,8 +66,7 @@ export function Sheet({ one, id, entry, form, path, close, without = [] }: { rea
 function Adding({ one, form, path, taken, done }: { readonly one: string; readonly form: Form; readonly path: string; readonly taken: readonly string[]; readonly done: () => void }) {
   const shoot = useShoot();
   const add = async (value: unknown) => {
-    const base = asId(titleOf(one, value)) || one;
-    const id = taken.includes(base) ? `${base}-${taken.length + 1}` : base;
+    const id = freeKey(asId(titleOf(one, value)) || one, taken);
     const added = await edit(`${titleOf(id, value)} added`, entering(shoot, `${path}/${id}`, value));
     if (added) done();
     return added;

@@ -3,6 +3,7 @@ import type { Part } from '../../shoot/schema/part.ts';
 import { entering } from '../../jobs/place.ts';
 import { printAmount } from '../../units/print.ts';
 import { Sheet } from '../forms/EntryTable.tsx';
+import { freeKey } from '../../shoot/edit/freeKey.ts';
 import { asId } from '../forms/Fields.tsx';
 import { edit } from '../state/actions.ts';
 import { usePage, useShoot } from '../state/page.ts';
@@ -79,8 +80,7 @@ function AddTypical() {
   const add = async (id: string) => {
     const part = await desk.typicalPart(id);
     if (part === undefined) return;
-    const base = asId(id);
-    const free = shoot.kit.parts[base] === undefined ? base : `${base}-${Object.keys(shoot.kit.parts).length + 1}`;
+    const free = freeKey(asId(id), [...Object.keys(shoot.kit.parts), ...Object.keys(shoot.kit.copies ?? {})]);
     if (await edit(`${part.name} added to the kit`, entering(shoot, `kit/parts/${free}`, part))) goTo({ part: free });
   };
   const kinds = [...new Set(classes.map(({ kind }) => kind))];

@@ -1,5 +1,5 @@
 import { readLength } from '../../units/length.ts';
-import { type System, inSystem, printNumber } from '../../units/print.ts';
+import { IMPERIAL, type System, inSystem, printNumber } from '../../units/print.ts';
 import type { Unit } from '../../units/Unit.ts';
 
 const LENGTHS: ReadonlySet<Unit> = new Set(['mm', 'm']);
@@ -29,11 +29,10 @@ export function readTyped(text: string, unit: Unit, system: System): number | un
 function factor(unit: Unit, system: System): number {
   if (unit === 'share') return 100;
   if (system === 'metric') return 1;
-  const factors: Partial<Record<Unit, number>> = { mm: 1 / 25.4, m: 1 / 0.3048, g: 1 / 453.592_37, '°C': 1.8, 'm/s': 1 / 0.3048 };
-  return factors[unit] ?? 1;
+  return unit === 'm' ? 1 / 0.3048 : (IMPERIAL[unit]?.factor ?? 1);
 }
 
-const offset = (unit: Unit, system: System): number => (system === 'imperial' && unit === '°C' ? 32 : 0);
+const offset = (unit: Unit, system: System): number => (system === 'imperial' ? (IMPERIAL[unit]?.offset ?? 0) : 0);
 
 /** Rounding of the last bits, so that a value typed in inches does not end in a tail of nines. */
 const tidy = (value: number): number => Number(value.toPrecision(9));

@@ -1,7 +1,7 @@
 import { ATTITUDES, type Attitude } from '../../assembly/hold/rigLoads.ts';
 import { type RigNetwork, rigNetwork } from '../../assembly/hold/rigNetwork.ts';
 import { heldFast } from '../../assembly/hold/underWeight.ts';
-import { add, scale } from '../../assembly/placing/Transform.ts';
+import { type Vector, add, scale } from '../../assembly/placing/Transform.ts';
 import { setupPieces } from '../../assembly/setupPieces.ts';
 import { Asking } from '../../check/Asking.ts';
 import { ringTorque } from '../../check/quantities/ringTorque.ts';
@@ -9,7 +9,9 @@ import { temperatureAt } from '../../check/quantities/temperatureAt.ts';
 import { SPREADING, type ToothPush, toothPushes } from '../../check/quantities/toothForce.ts';
 import type { SetupGlass } from '../../check/subjects.ts';
 import type { Ledger } from '../../shoot/ledger/Ledger.ts';
+import { printAmount } from '../../units/print.ts';
 import { type RigForces, pushForces, weightForces } from './rigForces.ts';
+import { type RigGust, rigGusts } from './rigGusts.ts';
 import { type View, viewOf } from './View.ts';
 
 /** Something that pulls at the rig, to be chosen. */
@@ -30,7 +32,7 @@ export interface ForcesView {
   readonly loose: readonly string[];
 }
 
-/** What each joint of the camera carries under one load: its own weight in an attitude, or the teeth of a gear. */
+/** What each joint of the camera carries under one load: its own weight in an attitude, that and a gust, or the teeth of a gear. */
 export function forcesView(ledger: Ledger, subject: SetupGlass, load: string): ForcesView {
   const asking = new Asking(ledger);
   const { setup, glass } = subject;
@@ -38,9 +40,11 @@ export function forcesView(ledger: Ledger, subject: SetupGlass, load: string): F
   const rig = rigNetwork(ledger, setup, glass);
   if (rig === undefined) return { build, loads: [], load, forces: { ok: false, says: 'Fewer than two pieces of the camera have a place: there is no joint between placed pieces to carry anything.' }, notes: [], loose: [] };
   const pushes = pushesOf(rig, toothPushes(ledger, setup, glass));
-  const loads = [...attitudes(), ...pushes.map(({ id, says }) => ({ id, says }))];
+  const gusts = gustsOn(rigGusts(asking, subject, rig));
+  const loads = [...attitudes(), ...[...gusts, ...pushes].map(({ id, says }) => ({ id, says }))];
   const chosen = loads.some(({ id }) => id === load) ? load : 'upright';
   const push = pushes.find(({ id }) => id === chosen);
+  const gust = gusts.find(({ id }) => id === chosen)?.gust;
   // Nothing bears the weight of a rig that falls freely: it is taken to be held where the rest hangs on.
   const floats = rig.stands.contacts.length === 0;
   const solved = push === undefined && floats ? (heldFast(ledger, setup, glass) ?? rig) : rig;
@@ -48,12 +52,24 @@ export function forcesView(ledger: Ledger, subject: SetupGlass, load: string): F
   const loose = [...new Set(solved.network.freeMotions.flatMap(({ bodies }) => bodies.map((body) => nameOf(solved.pieceOf(body)))))];
   const forces = viewOf(() => {
     if (loose.length > 0) throw new Error('some pieces are held by nothing and move freely.');
-    return push === undefined ? weightForces(solved, ATTITUDES[chosen as Attitude]) : pushedBy(asking, subject, rig, push);
+    if (push !== undefined) return pushedBy(asking, subject, rig, push);
+    return gust === undefined ? weightForces(solved, ATTITUDES[chosen as Attitude]) : weightForces(solved, ATTITUDES.upright, gust.on);
   });
-  return { build, loads, load: chosen, forces, notes: notesOf(rig, { floats, weight: push === undefined, nameOf, forces }), loose };
+  return { build, loads, load: chosen, forces, notes: notesOf(rig, { floats, weight: push === undefined, gust, nameOf, forces }), loose };
 }
 
 const attitudes = (): LoadChoice[] => Object.keys(ATTITUDES).map((id) => ({ id, says: `its own weight, ${id}` }));
+
+/** Wind is level, so the rig stands upright in it, and weighs what it weighs. */
+const gustsOn = (gusts: readonly RigGust[]): (LoadChoice & { readonly gust: RigGust })[] =>
+  gusts.map((gust, at) => ({ id: `gust ${at === 0 ? 'to' : 'fro'}`, says: `its own weight and a gust from ${fromWords(gust.along)}`, gust }));
+
+/** Where a level wind comes from, as the camera sees it. */
+function fromWords([x, , z]: Vector): string {
+  const words = [z < 0 ? 'ahead' : 'behind', x > 0 ? 'camera right' : 'camera left'];
+  const slanting = Math.abs(x) > 0.35 && Math.abs(z) > 0.35;
+  return slanting ? words.join(' and ') : (words[Math.abs(x) > Math.abs(z) ? 1 : 0] ?? '');
+}
 
 interface Push extends LoadChoice {
   readonly push: ToothPush;
@@ -84,15 +100,17 @@ function namesIn(ledger: Ledger, { setup, glass }: SetupGlass): (ref: string) =>
 interface Noted {
   readonly floats: boolean;
   readonly weight: boolean;
+  readonly gust: RigGust | undefined;
   readonly nameOf: (ref: string) => string;
   readonly forces: View<RigForces>;
 }
 
-function notesOf({ stands, springs, unweighed, left }: RigNetwork, { floats, weight, nameOf, forces }: Noted): string[] {
+function notesOf({ stands, springs, unweighed, left }: RigNetwork, { floats, weight, gust, nameOf, forces }: Noted): string[] {
   const untold = forces.ok ? forces.value.untold : [];
   return [
     weight && floats ? `Free in the hands; taken as held at ${nameOf(stands.anchor)}.` : `${stands.says.charAt(0).toUpperCase()}${stands.says.slice(1)}.`,
     ...(weight ? [] : ['The push alone, without the weight: ring torque over the radius of its gear, and what spreads the teeth.']),
+    ...(gust === undefined ? [] : [`The gust pushes with ${printAmount({ value: gust.forceN, unit: 'N' })} in all, in ${printAmount({ value: gust.air.speedMps, unit: 'm/s' })} of air (${gust.air.says}), from the side with the largest outline; each piece takes its share by its own. Cables, cloth and flags are left out.`]),
     ...(unweighed.length > 0 && weight ? [`Weighs nothing here, as its mass is not entered: ${unweighed.map(({ name }) => name).join(', ')}.`] : []),
     ...(left.length > 0 ? [`Left out, without a place: ${left.map(({ name }) => name).join(', ')}.`] : []),
     ...(untold.length > 0 ? [`How these share what they carry cannot be told, as none of them gives: ${untold.join(', ')}.`] : []),

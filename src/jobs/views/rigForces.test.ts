@@ -2,7 +2,7 @@ import { fc, test as property } from '@fast-check/vitest';
 import { expect, test } from 'vitest';
 import { headShoot } from '../../../test/headShoot.ts';
 import { riggedShoot } from '../../../test/riggedShoot.ts';
-import { exampleShoot } from '../../../test/tinyShoot.ts';
+import { type Draft, exampleShoot } from '../../../test/tinyShoot.ts';
 import { ATTITUDES } from '../../assembly/hold/rigLoads.ts';
 import { rigNetwork } from '../../assembly/hold/rigNetwork.ts';
 import { type Vector, add, cross, length, scale } from '../../assembly/placing/Transform.ts';
@@ -37,7 +37,7 @@ const onPiece = (ref: string, { joints, outer }: RigForces): PlacedForce[] => [
   ...joints.flatMap((one): PlacedForce[] => (one.on === ref ? [one] : one.by === ref ? [{ ...one, forceN: scale(one.forceN, -1), momentNm: scale(one.momentNm, -1) }] : [])),
 ];
 
-const LOADS = [...Object.keys(ATTITUDES), 'teeth 0 to', 'teeth 0 fro'];
+const LOADS = [...Object.keys(ATTITUDES), 'gust to', 'gust fro', 'teeth 0 to', 'teeth 0 fro'];
 
 property.prop([fc.constantFrom(...rigs), fc.constantFrom(...LOADS)], { numRuns: 60 })('every piece of the demo’s rigs is at rest, and so is the whole', (subject, load) => {
   const forces = forcesOf(demo, subject, load);
@@ -68,6 +68,24 @@ test('the teeth push by torque over radius, and 20° apart: a 120-tooth gear of 
   const teeth = outer.filter(({ kind }) => kind === 'teeth');
   expect(teeth).toHaveLength(2);
   expect(length(teeth[0]?.forceN ?? [0, 0, 0])).toBeCloseTo(10 / Math.cos((20 * Math.PI) / 180), 1);
+});
+
+test('a gust pushes level, four times as hard at twice the speed (Bernoulli 1738), and all of it on what holds the rig; without wind none is offered', () => {
+  const subject = { setup: 'sticks', glass: 'normal' };
+  const windy = (windMps: number) => new Ledger(headShoot((draft) => {
+    for (const shot of Object.values(draft.shots as Draft)) delete (shot as Draft).place;
+    for (const day of Object.values(draft.days as Draft)) (day as Draft).windMps = windMps;
+  }));
+  const [calm, blown, twice] = [0, 6, 12].map(windy) as [Ledger, Ledger, Ledger];
+  expect(forcesView(calm, subject, 'upright').loads.filter(({ says }) => says.includes('gust'))).toEqual([]);
+  expect(forcesView(blown, subject, 'upright').loads.filter(({ says }) => says.startsWith('its own weight and a gust from'))).toHaveLength(2);
+  const gust = (ledger: Ledger, load: string): Vector => summed(forcesOf(ledger, subject, load).outer.filter(({ kind }) => kind === 'wind')).forceN;
+  expect(gust(blown, 'gust to')[1]).toBeCloseTo(0, 9);
+  expect(length(gust(blown, 'gust to'))).toBeGreaterThan(0.5);
+  expect(length(gust(twice, 'gust to')) / length(gust(blown, 'gust to'))).toBeCloseTo(4, 6);
+  expect(add(gust(blown, 'gust to'), gust(blown, 'gust fro')).every((one) => Math.abs(one) < 1e-9)).toBe(true);
+  const held = summed(forcesOf(blown, subject, 'gust to').outer.filter(({ kind }) => kind === 'ground')).forceN;
+  expect(length(add(held, add(gust(blown, 'gust to'), [0, -5 * 9.80665, 0])))).toBeCloseTo(0, 5);
 });
 
 test('pieces that move freely are named instead of solved', () => {

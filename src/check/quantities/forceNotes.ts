@@ -1,3 +1,4 @@
+import { carriedWords } from '../../assembly/hold/carriedOn.ts';
 import type { RigNetwork } from '../../assembly/hold/rigNetwork.ts';
 import { heldFast } from '../../assembly/hold/underWeight.ts';
 import type { Ledger } from '../../shoot/ledger/Ledger.ts';
@@ -8,12 +9,12 @@ import { listed } from './listed.ts';
 /** What every answer must say that rests on the forces in a camera build. */
 export function forceNotes(ledger: Ledger, { setup, glass }: SetupGlass): string[] {
   const rig = heldFast(ledger, setup, glass);
-  return [...cautionsFor(ledger.at(`builds/${ledger.at(`setups/${setup}/camera`) as string}/purpose`)), ...(rig === undefined ? [] : [...bonded(rig), ...leftOut(rig)])];
+  return [...cautionsFor(ledger.at(`builds/${ledger.at(`setups/${setup}/camera`) as string}/purpose`)), ...(rig === undefined ? [] : [...bonded(ledger, { setup, glass }, rig), ...leftOut(rig)])];
 }
 
 /** Supports that only push are reckoned as if they held. */
-function bonded({ springs }: RigNetwork): string[] {
-  const supports = springs.flatMap((spring) => (spring !== 'ground' && spring.type.name === 'lens support' ? [`${spring.joint.b.piece.name} on ${spring.joint.a.piece.name}`] : []));
+function bonded(ledger: Ledger, { setup, glass }: SetupGlass, { springs }: RigNetwork): string[] {
+  const supports = springs.flatMap((spring) => (spring !== 'ground' && spring.type.name === 'lens support' ? [carriedWords(ledger, setup, glass, spring.joint)] : []));
   return supports.length === 0 ? [] : [`Only pushes, and is taken to hold as well: ${listed(supports)}.`];
 }
 

@@ -1,3 +1,5 @@
+import type { RigJoint } from '../../assembly/placing/rigJoints.ts';
+import { carriedWords } from '../../assembly/hold/carriedOn.ts';
 import { type RigNetwork, rigNetwork } from '../../assembly/hold/rigNetwork.ts';
 import { placeSetup } from '../../assembly/placing/placeSetup.ts';
 import { type Vector, apply, length, scale } from '../../assembly/placing/Transform.ts';
@@ -59,7 +61,7 @@ export function swingView(shoot: Shoot, subject: SetupGlass): View<SwingView> {
     const loose = rig.network.freeMotions.flatMap(({ bodies }) => bodies.map((body) => nameOf(rig.pieceOf(body))));
     if (loose.length > 0) throw new Error(`held by nothing, and moving freely: ${[...new Set(loose)].join(', ')}.`);
     const standing = standingIn(ledger, subject, rig);
-    const swings = ownSwings(ledger, subject).slice(0, SHOWN).map((swing) => swingOf(standing, swing, nameOf));
+    const swings = ownSwings(ledger, subject).slice(0, SHOWN).map((swing) => swingOf(standing, swing, { nameOf, wordsOf: (joint) => carriedWords(ledger, subject.setup, subject.glass, joint) }));
     if (swings.length === 0) throw new Error(`nothing in the rig itself swings, only what holds it gives.${rig.unweighed.length > 0 ? ` No mass is entered for ${rig.unweighed.map(({ name }) => name).join(', ')}.` : ''}`);
     return { build: ledger.at(`setups/${subject.setup}/camera`) as string, sizeMm: sizeOf(standing), stands: rig.stands.says, swings, notes: notesOf(rig) };
   });
@@ -107,7 +109,12 @@ function sizeOf(standing: readonly Standing[]): number {
   return Math.hypot(...span.map(([low, high]) => high - low));
 }
 
-function swingOf(standing: readonly Standing[], { mode, shares }: OwnSwing, nameOf: (ref: string) => string): Swing {
+interface Words {
+  readonly nameOf: (ref: string) => string;
+  readonly wordsOf: (joint: RigJoint) => string;
+}
+
+function swingOf(standing: readonly Standing[], { mode, shares }: OwnSwing, { nameOf, wordsOf }: Words): Swing {
   const reach = standing.map(({ ref, bodies, cornersMm }) => {
     const moves = bodies.length > 1 ? bodies.map(({ name, atMm }) => mode.shape.shiftAt(name, atMm)) : cornersMm.map((corner) => mode.shape.shiftAt(bodies[0]?.name ?? ref, corner));
     return { ref, mm: Math.max(...moves.map(length)) };
@@ -118,7 +125,7 @@ function swingOf(standing: readonly Standing[], { mode, shares }: OwnSwing, name
   const joint = ruling === undefined || ruling.spring === 'ground' ? undefined : ruling.spring.joint;
   return {
     frequencyHz: mode.frequencyHz, reach: reach.map(({ ref, mm }) => ({ name: nameOf(ref), mm: mm * toOneMm })).toSorted((a, b) => b.mm - a.mm),
-    rules: joint === undefined || ruling === undefined ? undefined : { says: `${joint.b.piece.name} on ${joint.a.piece.name}`, share: ruling.share },
+    rules: joint === undefined || ruling === undefined ? undefined : { says: wordsOf(joint), share: ruling.share },
     stiff: standing.filter(({ bodies }) => bodies.length === 1).map((one) => stiffSwing(mode.shape, one, toOneMm)),
     rods: standing.filter(({ bodies }) => bodies.length > 1).map(({ ref, bodies, diameterMm }) => ({
       ref, diameterMm, places: bodies.map(({ name, atMm }) => ({ atMm, shiftMm: scale(mode.shape.shiftAt(name, atMm), toOneMm) })),

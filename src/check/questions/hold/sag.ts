@@ -1,3 +1,4 @@
+import { carriedWords } from '../../../assembly/hold/carriedOn.ts';
 import { secondContact } from '../../../assembly/hold/secondContact.ts';
 import { heldFast } from '../../../assembly/hold/underWeight.ts';
 import { hold } from '../../../standards/assumptions/hold.ts';
@@ -39,10 +40,10 @@ export const sag = question<SetupGlass>({
       says: {
         holds: `Nothing sags to speak of; ${name} ${turns ? 'turns' : 'shifts'} most.`,
         tight: `${name} hangs nearly as far out of line with the camera as is seen.`,
-        fails: `${name} ${turns ? 'turns' : 'hangs'} out of line with the camera under the weight: ${weakest(worst)} most.`,
+        fails: `${name} ${turns ? 'turns' : 'hangs'} out of line with the camera under the weight: ${weakest(asking, subject, worst)} most.`,
       },
       steps: [
-        ...worst.from.slice(0, SHOWN).filter(({ amount }) => amount > LITTLE * worst.amount).map(({ hold: { joint, type }, amount }): Step => ({ says: `comes from ${joint.b.piece.name} on ${joint.a.piece.name}, ${type.name}`, amount: { value: amount, unit } })),
+        ...worst.from.slice(0, SHOWN).filter(({ amount }) => amount > LITTLE * worst.amount).map(({ hold: { joint, type }, amount }): Step => ({ says: `comes from ${carriedWords(asking.ledger, subject.setup, subject.glass, joint)}, ${type.name}`, amount: { value: amount, unit } })),
         ...(Math.abs(worst.bending) > LITTLE * worst.amount ? [{ says: 'bending of rods', amount: { value: worst.bending, unit } }] : []),
         other(found.shifted, found.turned, turns),
         ...(found.blockDeg === undefined ? [] : [{ says: 'the block hangs out of line with the sensor by', amount: { value: found.blockDeg, unit: 'deg' as const } }]),
@@ -64,11 +65,11 @@ function worstOf(asking: Asking, { shifted, turned }: Sag) {
 }
 
 /** The piece that is off is seldom the one that gives. */
-function weakest({ piece, from, bending }: Hanging): string {
+function weakest({ ledger }: Asking, { setup, glass }: SetupGlass, { piece, from, bending }: Hanging): string {
   const [most] = from;
   if (most === undefined || bending > most.amount) return 'rods bend';
   const { a, b } = most.hold.joint;
-  return a.piece === piece || b.piece === piece ? `its joint to ${(a.piece === piece ? b : a).piece.name} gives` : `${b.piece.name} on ${a.piece.name} gives`;
+  return a.piece === piece || b.piece === piece ? `its joint to ${(a.piece === piece ? b : a).piece.name} gives` : `${carriedWords(ledger, setup, glass, most.hold.joint)} gives`;
 }
 
 /** A second contact at the joint that it comes from most; at the next, where that does not do. */

@@ -1,3 +1,4 @@
+import { carriedWords } from '../../../assembly/hold/carriedOn.ts';
 import { typeOf } from '../../../assembly/hold/jointHold.ts';
 import { placeSetup } from '../../../assembly/placing/placeSetup.ts';
 import type { Ledger } from '../../../shoot/ledger/Ledger.ts';
@@ -51,7 +52,7 @@ function screwed(ledger: Ledger): Screwed[] {
       const { model, places } = placeSetup(ledger, setup, glass);
       for (const { joint } of [...model.tree, ...model.loops]) {
         const own = [joint.a, joint.b].every(({ ref, piece }) => piece.build === build && places.has(ref));
-        if (own && isScrewed({ joint, type: typeOf(joint) })) subjects.set(joint.path, { build, joint: joint.path, at: `${joint.b.piece.name} on ${joint.a.piece.name}` });
+        if (own && isScrewed({ joint, type: typeOf(joint) })) subjects.set(joint.path, { build, joint: joint.path, at: carriedWords(ledger, setup, glass, joint) });
       }
     }
     return [...subjects.values()];

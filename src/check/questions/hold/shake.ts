@@ -1,3 +1,4 @@
+import { carriedWords } from '../../../assembly/hold/carriedOn.ts';
 import { rigNetwork } from '../../../assembly/hold/rigNetwork.ts';
 import { secondContact } from '../../../assembly/hold/secondContact.ts';
 import { opticalPath } from '../../../assembly/opticalPath.ts';
@@ -53,9 +54,9 @@ function ruling({ ledger }: Asking, { setup, glass }: SetupGlass, { mode }: Pict
 }
 
 function rulingStep(asking: Asking, subject: SetupGlass, found: PictureShake) {
-  const most = ruling(asking, subject, found)?.most;
-  if (most === undefined) return [];
-  const where = most.spring === 'ground' ? 'what holds the rig' : `${most.spring.joint.b.piece.name} on ${most.spring.joint.a.piece.name}`;
+  const { rig, most } = ruling(asking, subject, found) ?? {};
+  if (rig === undefined || most === undefined) return [];
+  const where = most.spring === 'ground' ? `what holds the rig, ${rig.stands.says}` : carriedWords(asking.ledger, subject.setup, subject.glass, most.spring.joint);
   return [{ says: `share of the swing in ${where}`, amount: { value: most.share, unit: 'share' as const } }];
 }
 

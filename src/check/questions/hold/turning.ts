@@ -1,3 +1,4 @@
+import { carriedWords } from '../../../assembly/hold/carriedOn.ts';
 import { jointHold, typeOf } from '../../../assembly/hold/jointHold.ts';
 import { freeSide } from '../../../assembly/hold/freeSide.ts';
 import { placeSetup } from '../../../assembly/placing/placeSetup.ts';
@@ -69,7 +70,7 @@ function turnable(ledger: Ledger): JointSubject[] {
         const type = typeOf(joint);
         if (type.heldBy.zNmPerRad !== 'friction' || type.name === 'lens support') continue;
         if (freeSide(ledger, setup, glass, joint.path) === undefined) continue;
-        subjects.set(joint.path, { build, joint: joint.path, at: `${joint.b.piece.name} on ${joint.a.piece.name}` });
+        subjects.set(joint.path, { build, joint: joint.path, at: carriedWords(ledger, setup, glass, joint) });
       }
     }
     return [...subjects.values()];

@@ -1,3 +1,4 @@
+import { carriedWords } from '../../../assembly/hold/carriedOn.ts';
 import type { JointHold } from '../../../assembly/hold/jointHold.ts';
 import { type RigNetwork, rigNetwork } from '../../../assembly/hold/rigNetwork.ts';
 import { secondContact } from '../../../assembly/hold/secondContact.ts';
@@ -32,9 +33,9 @@ export const wobble = question({
     const { mode, shares } = swing;
     const ruling = shares.find(({ spring }) => spring !== 'ground')?.spring;
     const wanted = asking.assume(hold.wobbleHz);
-    const where = ruling === undefined || ruling === 'ground' ? stands.says : `${ruling.joint.b.piece.name} on ${ruling.joint.a.piece.name}`;
+    const where = ruling === undefined || ruling === 'ground' ? stands.says : carriedWords(asking.ledger, setup, glass, ruling.joint);
     const steps = shares.slice(0, 3).map(({ spring, share }): Step => ({
-      says: `share of the swing in ${spring === 'ground' ? `what holds the rig, ${stands.says}` : `${spring.joint.b.piece.name} on ${spring.joint.a.piece.name}, ${spring.type.name}`}`,
+      says: `share of the swing in ${spring === 'ground' ? `what holds the rig, ${stands.says}` : `${carriedWords(asking.ledger, setup, glass, spring.joint)}, ${spring.type.name}`}`,
       amount: { value: share, unit: 'share' },
     }));
     return judgeRatio({

@@ -47,3 +47,8 @@ test('a motor that pushes a block round in its seat: the block turns, and the le
   expect(answer?.mends?.[0]?.use).toBeCloseTo((0.2 / 0.016) * 0.0576 / 0.9, 6);
   expect(answer?.mends?.[1]?.says).toBe('A screw or a key in its seat: shape then holds it');
 });
+
+test('pins on one side only hold nothing, and it says so', () => {
+  const answer = monitorAnswer(withMonitor((draft) => (draft.kit.parts.body.points.top.pins = true)));
+  expect(answer?.notes).toContainEqual(expect.stringMatching(/has locating pins, .* no holes for them/));
+});

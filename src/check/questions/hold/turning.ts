@@ -54,7 +54,7 @@ export const turning = question<JointSubject>({
         { says: `friction lets go between ${printNumber(slip.low)} and ${printNumber(slip.high)} N·m, by nut factor, friction and tightening` },
       ],
       mends: worst.momentNm > 0.9 * slip.value ? mends(asking, path, found) : [],
-      notes: [...cautionsFor(asking.ledger.at(`builds/${build}/purpose`)), ...notes],
+      notes: [...cautionsFor(asking.ledger.at(`builds/${build}/purpose`)), ...notes, ...onePinned(found.joint)],
     });
   },
 });
@@ -82,6 +82,7 @@ interface Found {
   readonly subject: SetupGlass;
   readonly turning: Turning;
   readonly type: string;
+  readonly joint: RigJoint;
   /** Of the two ends, and which of them turns. */
   readonly names: { readonly a: string; readonly b: string; readonly turns: string; readonly stays: string };
 }
@@ -95,7 +96,7 @@ function worstUse(asking: Asking, build: string, path: string): Found | undefine
     const hold = jointHold(model, placement);
     const slip = jointSlip(asking, hold);
     const turned = slip === undefined ? undefined : turningMoment(asking, subject, hold, slip.value);
-    return slip === undefined || turned === undefined ? [] : [{ slip, subject, turning: turned, type: hold.type.name, names: namesOf(model.joint, turned) }];
+    return slip === undefined || turned === undefined ? [] : [{ slip, subject, turning: turned, type: hold.type.name, joint: model.joint, names: namesOf(model.joint, turned) }];
   });
   return all.reduce<Found | undefined>((worst, one) => (worst === undefined || one.turning.worst.momentNm / one.slip.value > worst.turning.worst.momentNm / worst.slip.value ? one : worst), undefined);
 }
@@ -105,26 +106,33 @@ function namesOf({ a, b }: RigJoint, { free }: Turning): Found['names'] {
   return { a: a.piece.name, b: b.piece.name, turns: turns.piece.name, stays: stays.piece.name };
 }
 
+/** Pins without holes for them hold nothing. */
+function onePinned({ a, b }: RigJoint): string[] {
+  if ((a.point.pins === true) === (b.point.pins === true)) return [];
+  const [pinned, bare] = a.point.pins === true ? [a, b] : [b, a];
+  return [`${pinned.piece.name} has locating pins, ${bare.piece.name} no holes for them that are entered.`];
+}
+
 /** What would hold a joint of each type by its shape. */
 const BY_SHAPE: Readonly<Record<string, string>> = {
   'one screw': 'A plate with locating pins, or a second screw', 'clamp on one rod': 'A clamp on both rods', collar: 'A screw or a key in its seat', 'friction arm': 'A toothed joint, or a second arm',
   shoe: 'A screw with pins in place of the shoe',
 };
 
-function mends(asking: Asking, path: string, { slip, subject, turning: { worst }, type }: Found): Mend[] {
+function mends(asking: Asking, path: string, { slip, subject, turning: { worst }, type, joint }: Found): Mend[] {
   const byShape: Mend = { says: `${BY_SHAPE[type] ?? 'Pins, a second screw or a second clamp'}: shape then holds it`, use: 0 };
-  const all = [...moreFriction(asking, path, worst.momentNm, slip), ...(worst.by === 'motor' && worst.piece !== undefined ? limitMend(asking, subject, worst.piece, (share) => (worst.momentNm * share) / slip.value) : []), byShape];
+  const all = [...moreFriction(asking, path, worst.momentNm, { slip, joint }), ...(worst.by === 'motor' && worst.piece !== undefined ? limitMend(asking, subject, worst.piece, (share) => (worst.momentNm * share) / slip.value) : []), byShape];
   return all.toSorted((one, other) => Number((one.use ?? 2) > 1) - Number((other.use ?? 2) > 1));
 }
 
-function moreFriction(asking: Asking, path: string, momentNm: number, slip: JointSlip): Mend[] {
+function moreFriction(asking: Asking, path: string, momentNm: number, { slip, joint: { a, b } }: Pick<Found, 'slip' | 'joint'>): Mend[] {
   if (slip.screw === undefined) return [];
   const { torqueNm, slipAt, byKnob, mostNm, diameterMm } = slip.screw;
   const all: Mend[] = [];
   const wanted = Math.ceil(((torqueNm * momentNm) / (0.85 * slip.value)) * 10) / 10;
   if (wanted <= mostNm && wanted > torqueNm) {
     const says = `Tighten the screw to ${printAmount({ value: wanted, unit: 'N·m' })}`;
-    all.push({ says, edit: { says, patches: [{ op: 'add', path: `${path}/torqueNm`, value: wanted }] }, use: momentNm / slipAt(wanted), costs: byKnob ? 'as much as fingers give' : 'a torque key tells; an aluminium thread wants no more' });
+    all.push({ says, edit: { says, patches: [{ op: 'add', path: `${path}/torqueNm`, value: wanted }] }, use: momentNm / slipAt(wanted), costs: byKnob ? 'as much as fingers give' : a.piece.part.has('body') || b.piece.part.has('body') ? 'the thread in a camera body strips: no more than its maker states' : 'a torque key tells; an aluminium thread wants no more' });
   }
   const [now, cork] = [asking.assume(mechanics.faceFriction).value, frictionBand('rubber or cork on metal')];
   if (cork !== undefined && diameterMm > 6 && now > 0 && slip.value > 0) all.push({ says: 'A cork or rubber washer between the faces', use: (momentNm / slip.value) * (now / cork.value), costs: 'it lets the joint nod a little more' });

@@ -1,4 +1,3 @@
-import { type PieceMass, pieceMasses } from '../../assembly/hold/pieceMasses.ts';
 import type { SetupPiece } from '../../assembly/setupPieces.ts';
 import type { Ledger } from '../../shoot/ledger/Ledger.ts';
 import { printAmount } from '../../units/print.ts';
@@ -6,30 +5,23 @@ import type { Step } from '../answer.ts';
 import { nameAt } from '../nameAt.ts';
 import { glassesOf } from '../subjects.ts';
 import { listed } from './listed.ts';
+import { type BuildLoad, buildLoad, cableStep } from './wholeMass.ts';
 
 /** What a build weighs with one of the glasses of its setup. */
-export interface BuildWeight {
+export interface BuildWeight extends BuildLoad {
   readonly glass: string;
-  readonly massG: number;
-  readonly weighed: readonly PieceMass[];
-  /** Pieces, or packs on them, whose mass is not entered. */
-  readonly unweighed: readonly SetupPiece[];
 }
 
 /** What a build weighs with each glass of a setup, heaviest first; only pieces that `counts` takes. Nothing needs a place for it. */
 export function buildWeights(ledger: Ledger, setup: string, build: string, counts: (piece: SetupPiece) => boolean = () => true): readonly BuildWeight[] {
   return glassesOf(ledger, setup)
-    .map((glass) => {
-      const { weighed, unweighed } = pieceMasses(ledger, setup, glass, build);
-      const own = weighed.filter(({ piece }) => counts(piece));
-      return { glass, massG: sumOf(own), weighed: own, unweighed: unweighed.filter(counts) };
-    })
+    .map((glass) => ({ glass, ...buildLoad(ledger, { setup, glass }, build, counts) }))
     .toSorted((a, b) => b.massG - a.massG);
 }
 
 export const sumOf = (pieces: readonly { readonly massG: number }[]): number => pieces.reduce((sum, { massG }) => sum + massG, 0);
 
-/** The three heaviest pieces, and what the choice of lens makes of it. */
+/** The three heaviest pieces, the cables, and what the choice of lens makes of it. */
 export function weightSteps(ledger: Ledger, weights: readonly BuildWeight[]): Step[] {
   const [heaviest, lightest] = [weights[0], weights.at(-1)];
   if (heaviest === undefined || lightest === undefined) return [];
@@ -38,12 +30,10 @@ export function weightSteps(ledger: Ledger, weights: readonly BuildWeight[]): St
   const spreadG = heaviest.massG - lightest.massG;
   return [
     ...top.map(({ piece, massG }) => ({ says: piece.name, amount: { value: massG, unit: 'g' as const } })),
+    ...cableStep(heaviest),
     ...(spreadG > 0 ? [{ says: `${name(heaviest)} weighs more than ${name(lightest)} by`, amount: { value: spreadG, unit: 'g' as const } }] : []),
   ];
 }
-
-/** What is left out of a weight, for the notes. */
-export const notWeighed = ({ unweighed }: BuildWeight): string[] => (unweighed.length === 0 ? [] : [`Weighs nothing here: ${listed(unweighed.map(({ name }) => name))}.`]);
 
 /** Why a build cannot be weighed at all. */
 export const nothingWeighed = (weights: readonly BuildWeight[]): string => {

@@ -87,7 +87,7 @@ export function roomAlong({ way, valueMm, lowMm, highMm }: LoadSlide, direction:
 /** Share of a mass that goes along: its centre moves by that much less than the camera. */
 export function movedShare(whole: WholeMass | undefined, { moved }: LoadSlide): number {
   if (whole === undefined || whole.massG === 0) return 0;
-  return whole.pieces.filter(({ piece }) => moved.has(piece.ref)).reduce((sum, { massG }) => sum + massG, 0) / whole.massG;
+  return [...whole.pieces, ...whole.cables].filter(({ piece }) => moved.has(piece.ref)).reduce((sum, { massG }) => sum + massG, 0) / whole.massG;
 }
 
 const ALIGNED = 0.95; // within 18°: a plate on a tilted head still counts as fore and aft

@@ -1,3 +1,4 @@
+import type { CableEnd } from '../../assembly/hold/cableMasses.ts';
 import { type PieceMass, pieceMasses } from '../../assembly/hold/pieceMasses.ts';
 import { shapeOf } from '../../assembly/coarseShape.ts';
 import { placeSetup } from '../../assembly/placing/placeSetup.ts';
@@ -11,6 +12,7 @@ import { balance } from '../../standards/assumptions/balance.ts';
 import type { Asking } from '../Asking.ts';
 import type { SetupGlass } from '../subjects.ts';
 import { listed } from './listed.ts';
+import { buildLoad, weightNotes } from './wholeMass.ts';
 
 /** A build on its legs or stand, as what could tip over. Heights are above the floor. */
 export interface Standing {
@@ -32,7 +34,6 @@ export interface Standing {
   readonly floorY: number | undefined;
   /** What has no place: taken to sit on top, over the middle. */
   readonly unplaced: readonly SetupPiece[];
-  readonly unweighed: readonly SetupPiece[];
   /** What is taken for granted, in words. */
   readonly notes: readonly string[];
 }
@@ -49,23 +50,24 @@ export function legsOf(ledger: Ledger, { setup, glass }: SetupGlass, build: stri
 export function standingOf(asking: Asking, subject: SetupGlass, build: string): Standing | string | undefined {
   const { ledger } = asking;
   return ledger.cell(`standing|${subject.setup}|${subject.glass}|${build}`, () => {
-    const all = legsOf(ledger, subject, build);
-    const [legs] = all;
+    const found = legsOf(ledger, subject, build);
+    const [legs] = found;
     if (legs === undefined) return undefined;
-    if (all.length > 1) return `It cannot be told what stands on ${listed(all.map(({ name }) => name))}: make a build of each.`;
+    if (found.length > 1) return `It cannot be told what stands on ${listed(found.map(({ name }) => name))}: make a build of each.`;
     const { massG: legsMass, footRadius, height } = asking.figures(legs.part, { massG: 'massG', footRadius: 'carrier/footRadiusMm', height: 'carrier/heightMm' });
-    const { weighed, unweighed } = pieceMasses(ledger, subject.setup, subject.glass, build);
+    const all = buildLoad(ledger, subject, build, () => true);
+    const { weighed } = all;
     const load = weighed.filter(({ piece }) => piece.ref !== legs.ref);
     const ground = groundOf(ledger, subject, legs, height.value);
     const legsCentreMm = legsCentre(asking, legs, weighed.find(({ piece }) => piece.ref === legs.ref), ground, height.value);
-    const masses = [{ massG: legsMass.value, at: [0, legsCentreMm, 0] as Vector }, ...load.map((one) => ({ massG: one.massG, at: standsAt(one, ground, height.value) }))];
+    const masses = [{ massG: legsMass.value, at: [0, legsCentreMm, 0] as Vector }, ...load.map((one) => ({ massG: one.massG, at: standsAt(one, ground, height.value) })), ...all.cables.map((one) => ({ massG: one.massG, at: hangsAt(one, ground, height.value) }))];
     const massG = masses.reduce((sum, one) => sum + one.massG, 0);
     const mean = (axis: 0 | 1 | 2): number => masses.reduce((sum, one) => sum + one.massG * one.at[axis], 0) / massG;
     const unplaced = ownPieces(ledger, subject, build).filter((piece) => piece.ref !== legs.ref && (ground === undefined || !ground.placed.has(piece.ref)));
     return {
-      legs, footRadius, height, massG, legsG: legsMass.value, legsCentreMm, centreMm: mean(1), aheadMm: Math.hypot(mean(0), mean(2)), unplaced, unweighed,
+      legs, footRadius, height, massG, legsG: legsMass.value, legsCentreMm, centreMm: mean(1), aheadMm: Math.hypot(mean(0), mean(2)), unplaced,
       feet: legs.part.figure('carrier/feet') ?? asking.assume(balance.feet), ballastG: pieceSetting(legs, 'ballastG') ?? 0,
-      topMm: Math.max(height.value, ground?.topMm ?? 0, ...unplaced.map((piece) => height.value + ownHeight(piece))), floorY: ground?.floorY, notes: notesOn(ground, legs, unplaced, unweighed),
+      topMm: Math.max(height.value, ground?.topMm ?? 0, ...unplaced.map((piece) => height.value + ownHeight(piece))), floorY: ground?.floorY, notes: [...notesOn(ground, legs, unplaced), ...weightNotes(all)],
     };
   });
 }
@@ -130,15 +132,18 @@ function spanOf(solids: readonly Solid[]): number {
 export const ownHeight = (piece: SetupPiece): number => spanOf(shapeOf(piece.part).solids);
 
 /** Where a load stands from the floor and the middle of the feet; without a place, upright on top. */
-function standsAt({ piece, centreMm }: PieceMass, ground: Ground | undefined, heightMm: number): Vector {
+function standsAt({ piece, centreMm }: Pick<PieceMass, 'piece' | 'centreMm'>, ground: Ground | undefined, heightMm: number): Vector {
   if (ground === undefined || !ground.placed.has(piece.ref)) return [0, heightMm + ownHeight(piece) / 2, 0];
   return [centreMm[0] - ground.middle[0], Math.max(0, centreMm[1] - ground.floorY), centreMm[2] - ground.middle[1]];
 }
 
-function notesOn(ground: Ground | undefined, legs: SetupPiece, unplaced: readonly SetupPiece[], unweighed: readonly SetupPiece[]): string[] {
+/** A plug in the legs themselves, or in what has no place, hangs on top. */
+const hangsAt = ({ piece, atMm }: CableEnd, ground: Ground | undefined, heightMm: number): Vector =>
+  atMm === undefined ? [0, heightMm, 0] : standsAt({ piece, centreMm: atMm }, ground, heightMm);
+
+function notesOn(ground: Ground | undefined, legs: SetupPiece, unplaced: readonly SetupPiece[]): string[] {
   return [
     ...(ground?.legsPlaced === false ? [`${legs.name} has no place in the rig: the rig is taken to stand on it with its lowest corner, its centre over the middle.`] : []),
     ...(unplaced.length === 0 ? [] : [`Without a place, and taken to sit on top over the middle: ${listed(unplaced.map(({ name }) => name))}.`]),
-    ...(unweighed.length === 0 ? [] : [`Weighs nothing here: ${listed(unweighed.map(({ name }) => name))}.`]),
   ];
 }

@@ -12,6 +12,10 @@ export const balance = assumptions('balance', {
     value: 0.5, low: 0.35, high: 0.6, unit: 'ratio', says: 'centre of legs or a stand over their height, where their own place of mass is not entered',
     source: 'estimate: thin feet splayed below, castings or a column above',
   },
+  cableHangsMm: {
+    value: 1200, low: 500, high: 1800, unit: 'mm', says: 'length of a cable to another build that hangs on its plug',
+    source: 'common practice: down to the floor, or to where somebody holds it',
+  },
   windMps: { value: 8, low: 4, high: 14, unit: 'm/s', says: 'wind outdoors on a day that states none', source: 'Beaufort 5, a fresh breeze, begins at 8 m/s: small trees sway' },
   windOffCentre: {
     value: 0.25, low: 0, high: 0.25, unit: 'ratio', says: 'how far the push of the wind lies beside the middle of a surface, over its width',

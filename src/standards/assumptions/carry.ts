@@ -13,7 +13,7 @@ export const carry = assumptions('carry', {
   chestMm: { value: 1200, low: 1050, high: 1350, unit: 'mm', says: 'height a handheld camera is lifted to', source: `${PEOPLE}; between elbow and shoulder` },
   acrossMm: { value: 250, low: 150, high: 400, unit: 'mm', says: 'depth of a rig from the side it is lifted from, where it is not placed', source: 'common practice' },
   handleMm: { value: 250, low: 150, high: 350, unit: 'mm', says: 'height of a handle above the underside of a rig, where it is not placed', source: 'common practice: a top handle' },
-  twistDeg: { value: 0, low: 0, high: 45, unit: 'deg', says: 'twist of the trunk while lifting', source: 'common practice: feet turn, not the back' },
+  twistDeg: { value: 0, low: 0, high: 45, unit: 'deg', says: 'angle by which the trunk is twisted while lifting', source: 'common practice: feet turn, not the back' },
   cabinG: { value: 8000, low: 7000, high: 10_000, unit: 'g', says: 'weight one person may carry into the cabin', source: BAGGAGE },
   cabinBagG: { value: 1200, low: 700, high: 2500, unit: 'g', says: 'weight of a padded bag for the cabin', source: 'common practice' },
   caseG: { value: 23_000, low: 20_000, high: 32_000, unit: 'g', says: 'weight of one case in the hold, full', source: 'recommendations of IATA, second-hand: 23 kg; some tickets 20 or 32' },

@@ -20,7 +20,7 @@ export const gimbal = question<{ readonly setup: string }>({
   kind: 'immediate',
   explains:
     'A gimbal turns freely where the centre of mass of all that turns with the camera lies where its axes meet. With each lens that centre stands somewhere else; the camera has to be slid by as much, from side to side, up and down, fore and aft, and each way is held against what is left to slide there. What extends as it is focused takes the centre along, so that the middle of its way is what is balanced. ' +
-    'How far the camera is slid from lens to lens is what has to be done again at each change. What hangs on the gimbal itself does not count.',
+    'How far the camera is slid from lens to lens is what has to be done again at each change. What hangs on the gimbal itself does not count; of a cable from there to the camera half does.',
   sources: ['statics of rigid bodies', 'a lens that extends shifts the balance: common practice'],
   subjects: (ledger) => eachSetup(ledger).filter(({ setup }) => glassesOf(ledger, setup).slice(0, 1).some((glass) => gimbalOf(ledger, { setup, glass }) !== undefined)),
   ask: (asking, { setup }) => {

@@ -1,9 +1,8 @@
-import { pieceMasses } from '../../../assembly/hold/pieceMasses.ts';
-import { setupPieces } from '../../../assembly/setupPieces.ts';
-import { counted } from '../../counted.ts';
+import { type SetupPiece, setupPieces } from '../../../assembly/setupPieces.ts';
 import { judgeRatio } from '../../judge.ts';
 import { origin } from '../../origin.ts';
 import { cautionsFor } from '../../quantities/estimateNote.ts';
+import { buildLoad, cableStep, countOfLoad, weightNotes } from '../../quantities/wholeMass.ts';
 import { question } from '../../question.ts';
 import { eachGlass } from '../../subjects.ts';
 
@@ -12,7 +11,7 @@ export const payload = question({
   asks: 'Does what carries the camera bear its weight?',
   kind: 'immediate',
   explains:
-    'The mass of everything the head, legs, stand, gimbal or mount carries against its highest load. What stands below the carrier (the legs under a head) does not count. Pieces without a mass weigh nothing here and are named. A maker’s load says nothing of how far out the weight sits; the counterbalance does.',
+    'The mass of everything the head, legs, stand, gimbal or mount carries against its highest load. What stands below the carrier (the legs under a head) does not count. The cables plugged into it count, half at either plug; of one that leads to another build what hangs from its plug. Pieces and cables without a mass weigh nothing here and are named. A maker’s load says nothing of how far out the weight sits; the counterbalance does.',
   sources: ['common practice'],
   subjects: (ledger) =>
     eachGlass(ledger).flatMap(({ setup, glass }) => {
@@ -24,15 +23,15 @@ export const payload = question({
     const carrier = pieces.get(ref);
     if (carrier === undefined) return null;
     const limit = asking.figure(carrier.part, 'carrier/payloadG');
-    const { weighed, unweighed } = pieceMasses(asking.ledger, setup, glass, carrier.build);
     const below = new Set(ORDER[carrier.part.read('carrier/kind') as string] ?? []);
-    const carried = weighed.filter(({ piece }) => piece.ref !== ref && !below.has((piece.part.read('carrier/kind') as string | undefined) ?? ''));
-    const massG = carried.reduce((sum, one) => sum + one.massG, 0);
+    const isCarried = (piece: SetupPiece): boolean => piece.ref !== ref && !below.has((piece.part.read('carrier/kind') as string | undefined) ?? '');
+    const load = buildLoad(asking.ledger, { setup, glass }, carrier.build, isCarried);
     return judgeRatio({
-      needs: { amount: { value: massG, unit: 'g' }, from: `${counted(carried.length, 'piece')} on it` },
+      needs: { amount: { value: load.massG, unit: 'g' }, from: `${countOfLoad(load.weighed.length, load)} on it` },
       has: { amount: { value: limit.value, unit: 'g' }, from: `${carrier.name} ${origin(limit)}` },
       says: { holds: `The rig is light enough for ${carrier.name}.`, tight: `The rig is only just light enough for ${carrier.name}.`, fails: `The rig is too heavy for ${carrier.name}.` },
-      notes: [...cautionsFor(asking.ledger.at(`builds/${carrier.build}/purpose`)), ...(unweighed.length === 0 ? [] : [`Weighs nothing here: ${unweighed.map(({ name }) => name).join(', ')}.`])],
+      steps: cableStep(load),
+      notes: [...cautionsFor(asking.ledger.at(`builds/${carrier.build}/purpose`)), ...weightNotes(load)],
     });
   },
 });

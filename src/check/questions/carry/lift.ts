@@ -6,14 +6,14 @@ import { TEAM_SHARE } from '../../../standards/liftingReach.ts';
 import { printAmount, printNumber } from '../../../units/print.ts';
 import type { Mend, Step } from '../../answer.ts';
 import type { Asking } from '../../Asking.ts';
-import { counted } from '../../counted.ts';
 import { LARGEST_USE, cannotJudge, judgeRatio } from '../../judge.ts';
 import { nameAt } from '../../nameAt.ts';
-import { type BuildWeight, buildWeights, inWords, notWeighed, nothingWeighed, weightSteps } from '../../quantities/buildWeight.ts';
+import { type BuildWeight, buildWeights, inWords, nothingWeighed, weightSteps } from '../../quantities/buildWeight.ts';
 import { buildsInUse, isCamera, usesOf } from '../../quantities/buildsInUse.ts';
 import { cautionsFor } from '../../quantities/estimateNote.ts';
 import { type LiftedRig, type SetOn, liftedRig, setOn, staysBelow } from '../../quantities/liftedRig.ts';
 import { type Lifting, type OneLift, oneLift } from '../../quantities/oneLift.ts';
+import { countOfLoad, weightNotes } from '../../quantities/wholeMass.ts';
 import { question } from '../../question.ts';
 
 /** What was found of a build, for its cures. */
@@ -33,7 +33,7 @@ export const lift = question<{ readonly setup: string; readonly build: string }>
   explains:
     'The built camera with the heaviest glass of its setup, and what goes on each stand, against the recommended weight limit of the revised NIOSH lifting equation for one lift now and then: from the floor to the head, the shoulder or the chest, the hands at the handles or underneath, as far out as half the rig is deep. ' +
     'The limit is worked out where it is picked up and where it is set down, and the lower one counts, for a camera is set down with care. The mass over that limit is the lifting index; above 1 more and more people are strained. It protects nearly everybody, so that many can lift more, once. ' +
-    'It covers lifting with two hands, not holding and not carrying, no slippery floor, no steps. Legs and stands are carried by themselves and are not in the weight. A rig may slip or swing where a box does not.',
+    'It covers lifting with two hands, not holding and not carrying, no slippery floor, no steps. Legs and stands are carried by themselves and are not in the weight; cables are, half at either plug, of one that leads away what hangs from its plug. A rig may slip or swing where a box does not.',
   sources: ['NIOSH 94-110, Applications Manual for the Revised NIOSH Lifting Equation', TEAM_SHARE.source],
   subjects: (ledger) => [
     ...ledger.keys('setups').map((setup) => ({ setup, build: ledger.at(`setups/${setup}/camera`) as string })),
@@ -50,21 +50,21 @@ export const lift = question<{ readonly setup: string; readonly build: string }>
     const lifted = liftingOf(asking, rig, on, worst.massG);
     const limits = oneLift(lifted);
     const glass = isCamera(ledger, use, build) ? `, with ${nameAt(ledger, 'glasses', worst.glass)}` : '';
-    const name = nameAt(ledger, 'builds', build);
+    const name = `“${nameAt(ledger, 'builds', build)}”`;
     return judgeRatio({
-      needs: { amount: { value: worst.massG, unit: 'g' }, from: `${counted(worst.weighed.length, 'piece')}${glass}`, word: 'weighs' },
+      needs: { amount: { value: worst.massG, unit: 'g' }, from: `${countOfLoad(worst.weighed.length, worst)}${glass}`, word: 'weighs' },
       has: {
         amount: { value: limits.limitG, unit: 'g' }, word: 'limit',
         from: `one person, hands from ${inMm(lifted.fromMm)} to ${inMm(lifted.toMm)}, grip ${lifted.grip}; ${limits.worse} decides`,
       },
       says: {
-        holds: `One person can lift ${name} ${on.says}.`, tight: `One person can only just lift ${name} ${on.says}.`,
+        holds: `One person can lift ${name} ${on.says}.`, tight: `${name} is only just light enough for one person to lift ${on.says}.`,
         fails: `${name} is too heavy for one person to lift ${on.says}.`,
       },
       steps: [...weightSteps(ledger, weights), ...liftSteps(lifted, rig, limits), ...belowSteps(on)],
       mends: limits.index > 0.9 ? mends(asking, { worst, lifted, rig, on, limits, purpose }) : [],
       notes: [
-        'By the equation for lifting with two hands; it does not cover holding or carrying. Pain is a reason to stop.', ...cautionsFor(purpose), ...notWeighed(worst),
+        'By the equation for lifting with two hands; it does not cover holding or carrying. Pain is a reason to stop.', ...cautionsFor(purpose), ...weightNotes(worst),
         ...(rig.placed ? [] : ['The rig is not placed: its depth and the height of its handles are assumed.']),
       ],
     });

@@ -7,14 +7,14 @@ import { mechanics } from '../../../standards/assumptions/mechanics.ts';
 import { printNumber } from '../../../units/print.ts';
 import type { Mend, Step } from '../../answer.ts';
 import type { Asking } from '../../Asking.ts';
-import { counted } from '../../counted.ts';
 import { cannotJudge, judgeRatio } from '../../judge.ts';
 import { nameAt } from '../../nameAt.ts';
-import { type BuildWeight, buildWeights, inWords, notWeighed, nothingWeighed, sumOf, weightSteps } from '../../quantities/buildWeight.ts';
+import { type BuildWeight, buildWeights, inWords, nothingWeighed, sumOf, weightSteps } from '../../quantities/buildWeight.ts';
 import { ESTIMATE } from '../../quantities/estimateNote.ts';
 import { countOf } from '../../quantities/kitCables.ts';
 import { kitPacks } from '../../quantities/kitPacks.ts';
 import { shootFigure, shotsOf } from '../../quantities/shootFigures.ts';
+import { countOfLoad, weightNotes } from '../../quantities/wholeMass.ts';
 import { question } from '../../question.ts';
 import { eachSetup } from '../../subjects.ts';
 
@@ -23,7 +23,7 @@ export const weight = question<{ readonly setup: string }>({
   asks: 'Is the build light enough for who carries it?',
   kind: 'immediate',
   explains:
-    'The mass of a shoulder or handheld build with the heaviest glass of its setup, against the most that was wanted for it. No published kilogram limit exists for holding a camera: lifting rules cover lifting, so that no limit is made up. Where no wish was entered, the weight is shown and the verdict waits for one. ' +
+    'The mass of a shoulder or handheld build with the heaviest glass of its setup and the cables plugged into it (of one that leads away, what hangs from its plug), against the most that was wanted for it. No published kilogram limit exists for holding a camera: lifting rules cover lifting, so that no limit is made up. Where no wish was entered, the weight is shown and the verdict waits for one. ' +
     'For a camera in the hands a published endurance curve tells how long arms would bear it, a caution and no limit. Operators of heavy cameras show shoulder trouble several times as often as office staff; pain is a reason to stop.',
   sources: ['common practice; a wish of the shoot, not a limit', 'Rohmert 1960: endurance of a static hold, a caution'],
   subjects: (ledger) => eachSetup(ledger).filter(({ setup }) => wishOf(ledger, setup) !== undefined),
@@ -37,9 +37,9 @@ export const weight = question<{ readonly setup: string }>({
     const wanted = shootFigure(ledger, wish.path);
     const shared = {
       steps: [...weightSteps(ledger, weights), ...held(asking, setup, worst)],
-      notes: ['For holding a camera no published limit exists. Pain is a reason to stop.', ESTIMATE, ...notWeighed(worst)],
+      notes: ['For holding a camera no published limit exists. Pain is a reason to stop.', ESTIMATE, ...weightNotes(worst)],
     };
-    const needs = { amount: { value: worst.massG, unit: 'g' as const }, from: `${counted(worst.weighed.length, 'piece')}, with ${nameAt(ledger, 'glasses', worst.glass)}`, word: 'weighs' };
+    const needs = { amount: { value: worst.massG, unit: 'g' as const }, from: `${countOfLoad(worst.weighed.length, worst)}, with ${nameAt(ledger, 'glasses', worst.glass)}`, word: 'weighs' };
     if (wanted === undefined) {
       const missing = [{ path: wish.path, says: `most weight wanted ${wish.says}` }];
       return {

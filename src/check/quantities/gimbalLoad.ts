@@ -21,6 +21,10 @@ export interface GimbalLoad {
   readonly offMm: Vector;
   /** How far that centre goes as focus runs to close. */
   readonly shiftMm: Vector;
+  /** Where the axes meet, in the frame of the build. */
+  readonly axesMm: Vector;
+  /** All that turns with the camera, weighed or not. */
+  readonly turning: ReadonlySet<string>;
   /** From the frame of the build to that of the gimbal. */
   readonly turn: (way: Vector) => Vector;
   readonly notes: readonly string[];
@@ -51,7 +55,7 @@ export function gimbalLoad(asking: Asking, { setup, glass }: SetupGlass): Gimbal
     const back = transpose(stand.r);
     const turn = (way: Vector): Vector => rotate(back, way);
     return {
-      gimbal, whole, turn, offMm: subtract(apply(inverse(stand), whole.centreMm as Vector), axesAt), shiftMm: turn(focusShift(asking.ledger, { setup, glass }, whole)),
+      gimbal, whole, turn, turning, axesMm: apply(stand, axesAt), offMm: subtract(apply(inverse(stand), whole.centreMm as Vector), axesAt), shiftMm: turn(focusShift(asking.ledger, { setup, glass }, whole)),
       notes: [...leftOut(whole), ...(rides.length === 0 ? [] : [`Rides on the gimbal itself, and does not turn with the camera: ${listed(rides)}.`])],
     };
   });

@@ -9,14 +9,16 @@ import { weightN } from '../../../calc/mechanics/gravity.ts';
 import { balance } from '../../../standards/assumptions/balance.ts';
 import { mechanics } from '../../../standards/assumptions/mechanics.ts';
 import { printAmount, printNumber } from '../../../units/print.ts';
-import type { Mend } from '../../answer.ts';
+import type { Mend, Step } from '../../answer.ts';
 import type { Asking } from '../../Asking.ts';
 import { judgeRatio } from '../../judge.ts';
 import { origin } from '../../origin.ts';
 import { cautionsFor } from '../../quantities/estimateNote.ts';
 import { loadSlides, movedShare, roomAlong, settingFor, settingPatches } from '../../quantities/loadSlides.ts';
 import { shootFigure } from '../../quantities/shootFigures.ts';
+import { type ShoulderGust, shoulderGust } from '../../quantities/shoulderGust.ts';
 import { type WholeMass, heaviestPack, leftOut, wholeMass } from '../../quantities/wholeMass.ts';
+import { windSays } from '../../quantities/windOn.ts';
 import { question } from '../../question.ts';
 import { type SetupGlass, eachGlass } from '../../subjects.ts';
 
@@ -26,27 +28,35 @@ export const shoulder = question<SetupGlass>({
   kind: 'immediate',
   explains:
     'The weight of the rig times the distance of its centre of mass ahead of the middle of the pad is what the hands must hold up (ahead) or pull down (behind), over the distance of the grips from the pad. That force is held against what hands hold for an hour without a rest, a twelfth of their strength (the mean of a published study), so that they are free to operate and to pull; how long the hands could bear it follows from a published endurance curve, a caution and no limit: ' +
-    'for holding a camera no published limit exists. Where it does not balance, the place is worked out at which the pack would balance it, along the rig and at its own height.',
-  sources: ['statics of rigid bodies', 'Björkstén and Jonsson 1977: force held for an hour', 'Rohmert 1960: endurance of a static hold, a caution', 'no published limit exists for a shoulder rig'],
+    'for holding a camera no published limit exists. Outdoors the strongest gust of the days on which it is shot comes on top: its push on the outline of all that is placed, from the side that asks most of the hands; what tips the rig they hold up or down, what turns it about the shoulder they hold sideways. What rolls it lies on the shoulder and is left out, and nobody shields it. ' +
+    'Where it does not balance, the place is worked out at which the pack would balance it, along the rig and at its own height.',
+  sources: ['statics of rigid bodies', 'Björkstén and Jonsson 1977: force held for an hour', 'Rohmert 1960: endurance of a static hold, a caution', 'no published limit exists for a shoulder rig', 'drag: air of ISO 2533, a box 1.05', 'EN 1991-1-4, 7.4.3: the push beside the middle'],
   subjects: (ledger) => eachGlass(ledger).filter(({ setup }) => ledger.at(`builds/${ledger.at(`setups/${setup}/camera`) as string}/purpose`) === 'shoulder'),
   ask: (asking, subject) => {
     const found = onShoulder(asking, subject);
     if (found === undefined) return null;
     const { whole, aheadMm, handsAheadMm, hold } = found;
     const rest = asking.assume(balance.restForceN);
-    const force = Math.abs(hold.handForceN);
+    const still = Math.abs(hold.handForceN);
+    const gust = gustOn(asking, subject, found);
+    const force = gust?.handForceN ?? still;
     const way = aheadMm > 0 ? 'forward' : 'backward';
     return judgeRatio({
-      needs: { amount: { value: force, unit: 'N' }, from: `${printAmount({ value: whole.massG, unit: 'g' })}, its centre ${printAmount({ value: Math.abs(aheadMm), unit: 'mm' })} ${aheadMm > 0 ? 'ahead of' : 'behind'} the pad, over ${printAmount({ value: handsAheadMm, unit: 'mm' })} to the hands`, word: 'hands hold' },
+      needs: { amount: { value: force, unit: 'N' }, from: `${printAmount({ value: whole.massG, unit: 'g' })}, its centre ${printAmount({ value: Math.abs(aheadMm), unit: 'mm' })} ${aheadMm > 0 ? 'ahead of' : 'behind'} the pad, over ${printAmount({ value: handsAheadMm, unit: 'mm' })} to the hands${gust === undefined ? '' : `, in wind: ${windSays(gust.air, gust.areaMm2)}`}`, word: 'hands hold' },
       has: { amount: { value: rest.value, unit: 'N' }, from: `what both hands hold for an hour without a rest ${origin(rest)}`, word: 'with ease' },
-      says: { holds: force < 0.25 * rest.value ? 'The rig sits on the shoulder by itself.' : 'The rig sits on the shoulder with light hands on it.', tight: `The rig leans ${way}: the hands just hold it at their ease.`, fails: failing(force / rest.value, aheadMm) },
+      says: {
+        holds: force < 0.25 * rest.value ? 'The rig sits on the shoulder by itself.' : 'The rig sits on the shoulder with light hands on it.',
+        tight: still > 0.9 * rest.value ? `The rig leans ${way}: the hands just hold it at their ease.` : 'In a gust the hands just hold the rig at their ease.',
+        fails: still > rest.value ? failing(still / rest.value, aheadMm) : 'In a gust the hands must hold more than they can all day.',
+      },
       steps: [
         { says: 'moment about the pad', amount: { value: Math.abs(hold.momentNm), unit: 'N·m' } },
         { says: 'on the shoulder itself', amount: { value: hold.padForceN, unit: 'N' } },
-        ...endurance(asking, subject, force),
+        ...(gust === undefined ? [] : gustSteps(still, gust)),
+        ...endurance(asking, subject, still),
         { says: 'with one hand off the grips, share of its strength that the other gives', amount: { value: (2 * force) / asking.assume(mechanics.handStrengthN).value, unit: 'share' } },
       ],
-      mends: force > 0.9 * rest.value ? [...packMends(found, rest.value), ...padMend(asking, subject, found, rest.value)] : [],
+      mends: force > 0.9 * rest.value ? [...packMends(asking, subject, found, rest.value), ...padMend(asking, subject, found, rest.value), ...sheltered(still, gust, rest.value)] : [],
       notes: ['For holding a camera on a shoulder no published limit exists; pain is a reason to stop.', ...cautionsFor('shoulder'), ...leftOut(whole)],
     });
   },
@@ -64,7 +74,8 @@ interface OnShoulder {
   readonly whole: WholeMass;
   /** `build/piece` of the pad. */
   readonly pad: string;
-  readonly padZ: number;
+  /** Where it bears on the shoulder. */
+  readonly padMm: Vector;
   readonly aheadMm: number;
   readonly handsAheadMm: number;
   /** The hands are on grips that are placed. */
@@ -86,8 +97,32 @@ function onShoulder(asking: Asking, { setup, glass }: SetupGlass): OnShoulder | 
   const gripped = gripsAhead > 50;
   const handsAheadMm = gripped ? gripsAhead : asking.assume(balance.handsAheadMm).value;
   const aheadMm = whole.centreMm[2] - pad.atMm[2];
-  return { whole, pad: pad.ref, padZ: pad.atMm[2], aheadMm, handsAheadMm, gripped, hold: shoulderHold({ massG: whole.massG, aheadOfPadMm: aheadMm, handsAheadMm }) };
+  return { whole, pad: pad.ref, padMm: pad.atMm, aheadMm, handsAheadMm, gripped, hold: shoulderHold({ massG: whole.massG, aheadOfPadMm: aheadMm, handsAheadMm }) };
 }
+
+/** A rig over its pad: where its centre of mass is, how far all of it has gone, and where the hands are, ahead of the pad. */
+interface Forward {
+  readonly centreMm: number;
+  readonly rigMm: number;
+  readonly handsAheadMm: number;
+}
+
+/** The gust on it as it sits, or with the rig further forward over the pad. */
+function gustOn(asking: Asking, subject: SetupGlass, { whole, padMm, aheadMm, handsAheadMm }: OnShoulder, forward: Forward = { centreMm: aheadMm, rigMm: 0, handsAheadMm }): ShoulderGust | undefined {
+  const { handForceN } = shoulderHold({ massG: whole.massG, aheadOfPadMm: forward.centreMm, handsAheadMm: forward.handsAheadMm });
+  const build = asking.ledger.at(`setups/${subject.setup}/camera`) as string;
+  return shoulderGust(asking, subject, build, { padMm: [padMm[0], padMm[1], padMm[2] - forward.rigMm], handsAheadMm: forward.handsAheadMm, handForceN });
+}
+
+const gustSteps = (stillN: number, { forceN, areaMm2, air, upDownN, sidewaysN }: ShoulderGust): Step[] => [
+  { says: 'hands hold in still air', amount: { value: stillN, unit: 'N' } },
+  { says: `a gust on the whole rig, ${windSays(air, areaMm2)}`, amount: { value: forceN, unit: 'N' } },
+  { says: 'of that at the hands, up or down', amount: { value: upDownN, unit: 'N' } },
+  { says: 'and sideways', amount: { value: sidewaysN, unit: 'N' } },
+];
+
+const sheltered = (stillN: number, gust: ShoulderGust | undefined, restN: number): Mend[] =>
+  gust === undefined || stillN > restN ? [] : [{ says: 'Keep it out of the wind', use: stillN / restN, costs: 'a windbreak, or another place' }];
 
 /** How long the hands could bear it, and for how long the longest shot asks. */
 function endurance(asking: Asking, { setup, glass }: SetupGlass, forceN: number) {
@@ -99,8 +134,15 @@ function endurance(asking: Asking, { setup, glass }: SetupGlass, forceN: number)
   return [Number.isFinite(enduranceMin) ? { says: `hands tire after${asked}`, amount: { value: enduranceMin, unit: 'min' as const } } : { says: `that is ${printNumber((100 * forceN) / strength, 2)} % of what two hands lift at most: the endurance curve sets no end below 15 %${asked}` }];
 }
 
+/** What the hands hold with the rig, or its centre alone, elsewhere: in a gust where there is wind. */
+function handsWith(asking: Asking, subject: SetupGlass, found: OnShoulder, forward: Forward): number {
+  const { handForceN } = shoulderHold({ massG: found.whole.massG, aheadOfPadMm: forward.centreMm, handsAheadMm: forward.handsAheadMm });
+  return gustOn(asking, subject, found, forward)?.handForceN ?? Math.abs(handForceN);
+}
+
 /** Where the pack would have to sit. */
-function packMends({ whole, padZ, handsAheadMm }: OnShoulder, restN: number): Mend[] {
+function packMends(asking: Asking, subject: SetupGlass, found: OnShoulder, restN: number): Mend[] {
+  const { whole, padMm: [, , padZ], handsAheadMm } = found;
   const plate = heaviestPack(whole);
   if (plate === undefined || plate.massG >= whole.massG) return [];
   const others = whole.massG - plate.massG;
@@ -113,7 +155,7 @@ function packMends({ whole, padZ, handsAheadMm }: OnShoulder, restN: number): Me
   const afterMm = whole.centreMm[2] + (near * plate.massG) / whole.massG - padZ;
   return [{
     says: `Put ${plate.piece.name} ${back(near)}: ${back(moveMm)} would balance it`,
-    use: Math.abs(shoulderHold({ massG: whole.massG, aheadOfPadMm: afterMm, handsAheadMm }).handForceN) / restN,
+    use: handsWith(asking, subject, found, { centreMm: afterMm, rigMm: 0, handsAheadMm }) / restN,
     costs: Math.abs(near) > 250 ? 'a long way out: slide the pad forward or hang more weight behind as well' : 'a longer lead to the camera',
   }];
 }
@@ -130,7 +172,8 @@ function padMend(asking: Asking, subject: SetupGlass, found: OnShoulder, restN: 
   const goMm = (value - slide.valueMm) * slide.way[2];
   if (Math.abs(goMm) < 1) return [];
   const hands = found.gripped ? Math.max(50, found.handsAheadMm + goMm) : found.handsAheadMm;
-  const use = Math.abs(shoulderHold({ massG: whole.massG, aheadOfPadMm: aheadMm + goMm * share, handsAheadMm: hands }).handForceN) / restN;
+  // The outline goes forward with the rig, by about as much.
+  const use = handsWith(asking, subject, found, { centreMm: aheadMm + goMm * share, rigMm: goMm * share, handsAheadMm: hands }) / restN;
   const says = `Slide the pad ${printAmount({ value: Math.abs(goMm), unit: 'mm' })} ${goMm < 0 ? 'forward' : 'back'}${Math.abs(goMm) < wantMm - 1 ? ', as far as it goes' : ''}`;
   return [{ says, edit: { says, patches: settingPatches(slide, value) }, use, costs: 'the camera sits elsewhere before the eye' }];
 }

@@ -1,5 +1,7 @@
 import { STIFFNESS_KEYS } from '../../calc/mechanics/network/model.ts';
+import { hold } from '../../standards/assumptions/hold.ts';
 import { type JointType, type Way, jointType } from '../../standards/jointTypes.ts';
+import { assume } from '../../shoot/ledger/figures.ts';
 import type { PartView } from '../../shoot/ledger/PartView.ts';
 import { type Placement, placeSetup } from '../placing/placeSetup.ts';
 import { jointTransform } from '../placing/jointFrame.ts';
@@ -79,8 +81,10 @@ function frontName(a: JointEnd, b: JointEnd): string {
  */
 export function stiffnessOf(joint: RigJoint, type: JointType, as: JointType = type): Readonly<Record<Way, number>> {
   const { a, b } = joint;
-  const usual = framed(joint, as);
-  const elbow = armOf(joint) === undefined ? undefined : jointType('friction arm')?.stiffness;
+  const share = assume(a.piece.part.ledger, hold.stiffness).value;
+  const usual = scaled(framed(joint, as), share);
+  const arm = armOf(joint) === undefined ? undefined : jointType('friction arm')?.stiffness;
+  const elbow = arm && scaled(arm, share);
   const entered = [a, b].map(({ piece, pointId }) => enteredStiffness(piece.part, pointId)).filter((one) => one !== undefined);
   if (entered.length === 0 && elbow === undefined) return usual;
   return Object.fromEntries(STIFFNESS_KEYS.map((way) => {
@@ -89,6 +93,9 @@ export function stiffnessOf(joint: RigJoint, type: JointType, as: JointType = ty
     return [way, elbow === undefined ? usual[way] : inSeries([usual[way], elbow[way]])];
   })) as Record<Way, number>;
 }
+
+const scaled = (stiffness: Readonly<Record<Way, number>>, share: number): Readonly<Record<Way, number>> =>
+  share === 1 ? stiffness : (Object.fromEntries(STIFFNESS_KEYS.map((way) => [way, share * stiffness[way]])) as Record<Way, number>);
 
 /** The arm at whose foot or head a joint is: its elbow gives there as well. */
 export const armOf = ({ a, b }: Pick<RigJoint, 'a' | 'b'>): JointEnd | undefined =>

@@ -2,6 +2,9 @@ import { carriedWords } from '../../assembly/hold/carriedOn.ts';
 import type { RigNetwork } from '../../assembly/hold/rigNetwork.ts';
 import { heldFast } from '../../assembly/hold/underWeight.ts';
 import type { Ledger } from '../../shoot/ledger/Ledger.ts';
+import { hold } from '../../standards/assumptions/hold.ts';
+import { printNumber } from '../../units/print.ts';
+import type { Asking } from '../Asking.ts';
 import type { SetupGlass } from '../subjects.ts';
 import { cautionsFor } from './estimateNote.ts';
 import { listed } from './listed.ts';
@@ -22,3 +25,9 @@ const leftOut = ({ unweighed, left }: RigNetwork): string[] => [
   ...(unweighed.length > 0 ? [`Weighs nothing here: ${listed(unweighed.map(({ name }) => name))}.`] : []),
   ...(left.length > 0 ? [`Has no place yet, and is left out: ${listed(left.map(({ name }) => name))}.`] : []),
 ];
+
+/** How far the usual stiffness of joints may be out: "stiffness estimated, 0.33 to 3 times". */
+export function stiffnessWords(asking: Asking): string {
+  const { value, low, high } = asking.assume(hold.stiffness);
+  return `stiffness estimated, ${printNumber(low / value, 2)} to ${printNumber(high / value, 2)} times`;
+}

@@ -20,5 +20,6 @@ export const hold = assumptions('hold', {
   sagDeg: { value: 1, low: 0.5, high: 2, unit: 'deg', says: 'nod of a piece that is seen', source: 'estimate, common practice' },
   shutterDeg: { value: 180, low: 90, high: 270, unit: 'deg', says: 'opening of the shutter', source: 'common practice' },
   reversalMs: { value: 20, low: 5, high: 60, unit: 'ms', says: 'time in which a drive that reverses brings its push to the other side', source: 'estimate: play crossed at the speed of a rack, friction turned over at once' },
+  stiffness: { value: 1, low: 1 / 3, high: 3, unit: 'ratio', says: 'stiffness of all joints whose own is not entered, against the table of joint types', source: 'estimate: nothing is published; a weight on an arm measures one' },
   wobbleHz: { value: 8, low: 6, high: 12, unit: 'Hz', says: 'frequency above which steps, hands and switches no longer set a rig swinging', source: 'estimate: walking shakes at 2 Hz and its multiples, hands tremble at 8 to 12 Hz' },
 });

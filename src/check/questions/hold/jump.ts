@@ -4,7 +4,7 @@ import type { Mend, Step } from '../../answer.ts';
 import type { Asking } from '../../Asking.ts';
 import { judgeRatio } from '../../judge.ts';
 import { origin } from '../../origin.ts';
-import { forceNotes } from '../../quantities/forceNotes.ts';
+import { forceNotes, stiffnessWords } from '../../quantities/forceNotes.ts';
 import type { CarriedBy } from '../../quantities/drivenFromGlass.ts';
 import { type ImageJump, imageJump } from '../../quantities/imageJump.ts';
 import { toothPushes } from '../../quantities/toothForce.ts';
@@ -17,7 +17,7 @@ export const jump = question<SetupGlass>({
   kind: 'immediate',
   explains:
     'A gear on a rod pushes the lens sideways with the torque of its ring over the radius of its gear; the push falls back on whatever carries the motor or wheel. When the pull reverses, the push changes sides, and whatever gives between sensor and glass gives twice, plus the free play of the seat. ' +
-    'The placed rig is solved as rigid bodies on springs, and what moves is turned into pixels, each with its sense: shift of the taking lens at its principal point; yaw of a block in front, f·θ·(1 − 1/q), which may work against that shift; turn of the camera itself, against a head that stays, or about the rig’s own mass where a shoulder or hands hold it; roll of a block, which turns its squeeze, so that verticals lean and corners shift. A focuser that shifts across its own axis is left out. Carried on a collar or on a rod that rides with the glass, the push comes back ' +
+    'The placed rig is solved as rigid bodies on springs, and what moves is turned into pixels, each with its sense: shift of the taking lens at its principal point; yaw of a block in front, f·θ·(1 − 1/q), which may work against that shift; turn of the camera itself, against a head, mount or gimbal that stays, or about the rig’s own mass where a shoulder or hands hold it; roll of a block, which turns its squeeze, so that verticals lean and corners shift. A focuser that shifts across its own axis is left out. Carried on a collar or on a rod that rides with the glass, the push comes back ' +
     'to the barrel it left, and the lever is gone. Stiffness of seats and clamps is an estimate, a third to three times: film a chart while the gear is pushed to and fro to know it.',
   sources: ['finite elements of beams and springs: Logan', 'spur gears: ISO 21771', 'shift and yaw: derived; roll: optics.squeezeSkew', 'common practice: a motor twists the lens in its mount, and a collar removes the lever'],
   subjects: (ledger) => eachGlass(ledger).filter(({ setup, glass }) => toothPushes(ledger, setup, glass).length > 0),
@@ -28,7 +28,7 @@ export const jump = question<SetupGlass>({
     const { driver, ring } = found.push;
     const names = `${driver.piece.name} on ${ring.piece.name}`;
     return judgeRatio({
-      needs: { amount: { value: found.cornerPx, unit: 'px' }, from: `at a corner; ${printNumber(found.centrePx)} px at the middle (stiffness estimated, a third to three times)`, word: 'jumps' },
+      needs: { amount: { value: found.cornerPx, unit: 'px' }, from: `at a corner; ${printNumber(found.centrePx)} px at the middle (${stiffnessWords(asking)})`, word: 'jumps' },
       has: { amount: { value: seen.value, unit: 'px' }, from: `jump that is seen on a rack ${origin(seen)}`, word: 'allowed' },
       says: {
         holds: `With ${names}, the image stays put when the pull reverses.`,

@@ -2,7 +2,7 @@ import { printAmount, printNumber } from '../../../units/print.ts';
 import type { Mend } from '../../answer.ts';
 import type { Asking } from '../../Asking.ts';
 import { judgeRatio } from '../../judge.ts';
-import { forceNotes } from '../../quantities/forceNotes.ts';
+import { forceNotes, stiffnessWords } from '../../quantities/forceNotes.ts';
 import { limitMend } from '../../quantities/limitMend.ts';
 import { type MeshOpening, meshOpening } from '../../quantities/meshOpening.ts';
 import { toothPushes } from '../../quantities/toothForce.ts';
@@ -25,7 +25,7 @@ export const mesh = question<SetupGlass>({
     const [motor, lens] = [driver.piece.name, ring.piece.name];
     const when = driver.piece.part.has('motor') ? 'when the motor drives into a stop' : 'when it is pulled';
     return judgeRatio({
-      needs: { amount: { value: placedMm + opensMm, unit: 'mm' }, from: `${printAmount({ value: opensMm, unit: 'mm' })} by the push, ${printAmount({ value: placedMm, unit: 'mm' })} as they stand (stiffness estimated, a third to three times)`, word: 'parts by' },
+      needs: { amount: { value: placedMm + opensMm, unit: 'mm' }, from: `${printAmount({ value: opensMm, unit: 'mm' })} by the push, ${printAmount({ value: placedMm, unit: 'mm' })} as they stand (${stiffnessWords(asking)})`, word: 'parts by' },
       has: { amount: { value: rides.ridesOutAtMm, unit: 'mm' }, from: 'at which a tooth lets go before the next takes over', word: 'rides out at' },
       says: {
         holds: `${motor} and ${lens} stay in mesh ${when}.`,

@@ -75,3 +75,12 @@ test('a piece that nothing holds is named, and nothing is reckoned', () => {
   expect(answer.verdict).toBe('unknown');
   expect(answer.says).toContain('Shelf on a pad');
 });
+
+test('softer joints all round: what is not entered gives in proportion, what was measured does not', () => {
+  const softer = (share: number, own: boolean) => askOne(sag, withArm((draft) => {
+    draft.assumptions = { 'hold.stiffness': share };
+    if (!own) delete draft.kit.parts.body.points.top.stiffness;
+  }), 'glass=normal').needs?.amount.value ?? Number.NaN;
+  expect(softer(0.5, false) / softer(1, false)).toBeCloseTo(2, 6);
+  expect(softer(0.5, true) / softer(1, true)).toBeCloseTo(1, 6);
+});

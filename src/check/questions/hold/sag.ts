@@ -7,7 +7,7 @@ import type { Mend, Step } from '../../answer.ts';
 import type { Asking } from '../../Asking.ts';
 import { judgeRatio } from '../../judge.ts';
 import { origin } from '../../origin.ts';
-import { forceNotes } from '../../quantities/forceNotes.ts';
+import { forceNotes, stiffnessWords } from '../../quantities/forceNotes.ts';
 import { heldByNothing } from '../../quantities/heldByNothing.ts';
 import { type Hanging, type Sag, sagOf } from '../../quantities/sagOf.ts';
 import { question } from '../../question.ts';
@@ -35,7 +35,7 @@ export const sag = question<SetupGlass>({
     const { worst, turns, unit, limit } = worstOf(asking, found);
     const { name } = worst.piece;
     return judgeRatio({
-      needs: { amount: { value: worst.amount, unit }, from: `${turns ? 'turn' : 'shift'} of ${name} against the camera body (stiffness estimated, a third to three times)`, word: turns ? 'turns' : 'shifts' },
+      needs: { amount: { value: worst.amount, unit }, from: `${turns ? 'turn' : 'shift'} of ${name} against the camera body (${stiffnessWords(asking)})`, word: turns ? 'turns' : 'shifts' },
       has: { amount: { value: limit.value, unit }, from: `seen from there on ${origin(limit)}`, word: 'allowed' },
       says: {
         holds: `Nothing sags to speak of; ${name} ${turns ? 'turns' : 'shifts'} most.`,

@@ -14,6 +14,7 @@ export class Checker {
   readonly ledger: Ledger;
   readonly #questions: readonly AnyQuestion[];
   readonly #studied = new Set<string>();
+  readonly #asked = new Map<string, { readonly question: AnyQuestion; readonly subject: Subject }>();
   #quote: ReturnType<typeof quoting>;
   #read = new WeakMap<Answer, Answer>();
 
@@ -43,7 +44,14 @@ export class Checker {
     const asked = question && this.#subjects(question).find((one) => one.key === key);
     if (question === undefined || asked === undefined) return undefined;
     this.#studied.add(key);
+    this.#asked.set(key, { question, subject: asked.subject });
     return this.#ask(question, key, asked.subject) ?? undefined;
+  }
+
+  /** Asks once more what was asked by its key, without a look at whether, changed as the shoot is, it would still arise: to look costs more than to ask. */
+  again(key: string): Answer | undefined {
+    const asked = this.#asked.get(key);
+    return asked === undefined ? undefined : (this.#ask(asked.question, key, asked.subject) ?? undefined);
   }
 
   #subjects(question: AnyQuestion): readonly Keyed[] {

@@ -1,7 +1,7 @@
 import type { Figure } from '../shoot/ledger/figures.ts';
 import type { Shoot } from '../shoot/schema/shoot.ts';
+import { Again } from './Again.ts';
 import type { Answer } from './answer.ts';
-import { Checker } from './Checker.ts';
 import { type Doubt, withFigure } from './doubt.ts';
 import type { AnyQuestion } from './question.ts';
 import { restsOn } from './restsOn.ts';
@@ -10,16 +10,12 @@ import { restsOn } from './restsOn.ts';
  * Of the figures an answer rests on, those in doubt that it would change with, what moves it most first. The others were looked at on
  * the way, to tell lines, ports or modes apart, or to work out a cure, and could be anything within their bounds.
  */
-export function bearingOn(shoot: Shoot, question: AnyQuestion, key: string, doubt: Doubt | undefined): Figure[] {
+export function bearingOn(shoot: Shoot, question: AnyQuestion, key: string, doubt: Doubt | undefined, again = new Again()): Figure[] {
   if (doubt !== undefined) return doubt.by.map(({ figure }) => figure);
-  const checker = new Checker(shoot, [question]);
-  const answer = checker.study(key);
+  const answer = again.first(shoot, question, key);
   if (answer === undefined) return [];
-  const differsAt = (figure: Figure, value: number): boolean => {
-    checker.update(withFigure(shoot, figure.path, value));
-    return differs(answer, checker.study(key));
-  };
-  return restsOn(checker.ledger, key).filter((figure) => figure.low < figure.high && (differsAt(figure, figure.low) || differsAt(figure, figure.high)));
+  const differsAt = (figure: Figure, value: number): boolean => differs(answer, again.then(withFigure(shoot, figure.path, value), key));
+  return restsOn(again.ledger, key).filter((figure) => figure.low < figure.high && (differsAt(figure, figure.low) || differsAt(figure, figure.high)));
 }
 
 function differs(one: Answer, other: Answer | undefined): boolean {

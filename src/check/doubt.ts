@@ -1,6 +1,6 @@
 import type { Figure } from '../shoot/ledger/figures.ts';
 import type { Shoot } from '../shoot/schema/shoot.ts';
-import { Checker } from './Checker.ts';
+import { Again } from './Again.ts';
 import type { AnyQuestion } from './question.ts';
 import { restsOn } from './restsOn.ts';
 
@@ -28,18 +28,14 @@ const HALVINGS = 20;
 
 /**
  * Asks one answer's question again with each figure it rests on at its bounds. One figure at a time, then all together the worse and
- * the better way: right where the use rises or falls steadily with each figure, as in nearly every question; else an estimate.
+ * the better way: right where the use rises or falls steadily with each figure, as in nearly every question; else an estimate. `again` is
+ * kept by whoever asks this of several answers.
  */
-export function doubtOf(shoot: Shoot, question: AnyQuestion, key: string): Doubt | undefined {
-  const checker = new Checker(shoot, [question]);
-  const answer = checker.study(key);
-  if (answer?.use === undefined) return undefined;
-  const use = answer.use;
-  const useWith = (changed: Shoot): number => {
-    checker.update(changed);
-    return checker.study(key)?.use ?? use;
-  };
-  const by = restsOn(checker.ledger, key)
+export function doubtOf(shoot: Shoot, question: AnyQuestion, key: string, again = new Again()): Doubt | undefined {
+  const use = again.first(shoot, question, key)?.use;
+  if (use === undefined) return undefined;
+  const useWith = (changed: Shoot): number => again.then(changed, key)?.use ?? use;
+  const by = restsOn(again.ledger, key)
     .filter(({ low, high }) => low < high)
     .map((figure) => figureDoubt(shoot, figure, useWith))
     .filter(({ useAtLow, useAtHigh }) => useAtLow !== use || useAtHigh !== use)

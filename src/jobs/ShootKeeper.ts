@@ -1,4 +1,5 @@
 import type { Answer } from '../check/answer.ts';
+import { Again } from '../check/Again.ts';
 import { Checker } from '../check/Checker.ts';
 import { type Doubt, doubtOf } from '../check/doubt.ts';
 import { questions } from '../check/questions/index.generated.ts';
@@ -49,6 +50,8 @@ interface Done {
 /** Owns the shoot: takes edits, keeps what undoes them, and tells which answers changed. */
 export class ShootKeeper {
   #checker: Checker | undefined;
+  /** Apart from the checker: it tries figures that are not in the shoot. */
+  readonly #again = new Again();
   #shoot: Shoot | undefined;
   #sent = new Map<string, Answer>();
   #done: Done[] = [];
@@ -166,7 +169,7 @@ export class ShootKeeper {
   /** How far an immediate answer may be out, and which figure would turn it. */
   doubt(key: string): Doubt | undefined {
     const question = questions.find(({ id }) => key.startsWith(`${id}|`));
-    return question?.kind === 'immediate' ? doubtOf(this.shoot, question, key) : undefined;
+    return question?.kind === 'immediate' ? doubtOf(this.shoot, question, key, this.#again) : undefined;
   }
 
   #moveTo(next: Shoot): Change {

@@ -1,4 +1,5 @@
 import { Command } from 'commander';
+import { Again } from '../../check/Again.ts';
 import { type Answer, DISCIPLINES } from '../../check/answer.ts';
 import { bearingOn } from '../../check/bearing.ts';
 import { Checker } from '../../check/Checker.ts';
@@ -47,6 +48,7 @@ export function command(world: World): Command {
 function check(world: World, file: string, options: Options): void {
   const shoot = loadShoot(world, file);
   const checker = new Checker(shoot, questions);
+  const again = new Again();
   const all = checker.answers();
   const narrowed = answersAbout(shoot, all, options);
   const answers = options.studied === true ? narrowed.flatMap((one) => (one.verdict === 'pending' ? (checker.study(one.key) ?? []) : one)) : narrowed;
@@ -57,7 +59,7 @@ function check(world: World, file: string, options: Options): void {
     world.out(
       checkText(shoot.title, answers, {
         paint: paintFor(world), columns: Math.max(60, Math.min(world.columns, 120)), system: options.imperial === true ? 'imperial' : 'metric',
-        all: options.all ?? false, none: narrowed.length > 0 ? '' : whyNone(shoot, all, options), working: options.working ?? false, restsOn: (answer, doubt) => restingOn(shoot, checker, answer, doubt), doubtOf: (answer) => doubtIn(shoot, answer), nameOf: (path) => figureName(checker.ledger, path),
+        all: options.all ?? false, none: narrowed.length > 0 ? '' : whyNone(shoot, all, options), working: options.working ?? false, restsOn: (answer, doubt) => restingOn(shoot, checker, answer, doubt, again), doubtOf: (answer) => doubtIn(shoot, answer, again), nameOf: (path) => figureName(checker.ledger, path),
       }),
     );
   }
@@ -67,13 +69,13 @@ function check(world: World, file: string, options: Options): void {
 /** Studied answers take too long to ask dozens of times over. */
 const quickly = (answer: Answer): AnyQuestion | undefined => questions.find(({ id, kind }) => id === answer.question && kind === 'immediate');
 
-function doubtIn(shoot: Shoot, answer: Answer): Doubt | undefined {
+function doubtIn(shoot: Shoot, answer: Answer, again: Again): Doubt | undefined {
   const question = quickly(answer);
-  return question === undefined ? undefined : doubtOf(shoot, question, answer.key);
+  return question === undefined ? undefined : doubtOf(shoot, question, answer.key, again);
 }
 
 /** What bears on an answer; of a studied one, and of one that is not known, all that was read. */
-function restingOn(shoot: Shoot, { ledger }: Checker, answer: Answer, doubt: Doubt | undefined): readonly Figure[] {
+function restingOn(shoot: Shoot, { ledger }: Checker, answer: Answer, doubt: Doubt | undefined, again: Again): readonly Figure[] {
   const question = answer.verdict === 'unknown' ? undefined : quickly(answer);
-  return question === undefined ? restsOn(ledger, answer.key) : bearingOn(shoot, question, answer.key, doubt);
+  return question === undefined ? restsOn(ledger, answer.key) : bearingOn(shoot, question, answer.key, doubt, again);
 }

@@ -229,3 +229,11 @@ describe('check narrowed', () => {
     expect((await command(['check', tiny, '--question', 'swap.order'])).out).toMatch(/no answer is about --question swap\.order\. setworthy explain/);
   });
 });
+
+test('explain knows how pieces are placed by name, and lists it beside the questions', async () => {
+  expect((await command(['explain'])).out).toMatch(/^points +Where a part can be fixed/m);
+  const { out, code } = await command(['explain', 'points']);
+  expect(code).toBe(0);
+  expect(out).toMatch(/\+X to camera left[\s\S]*^at +where it is[\s\S]*^out +direction out of the part/m);
+  expect((await command(['explain', 'point'])).err).toContain('"points"');
+});

@@ -6,23 +6,36 @@ import { id, mapOf, name, note } from './basics.ts';
 export const end = z.string().regex(/^[\p{L}\p{N}][\p{L}\p{N}-]*(\/[\p{L}\p{N}][\p{L}\p{N}-]*){1,2}$/u, 'it must be written piece/point, piece/port or build/piece/port; a viewer’s screen build/piece');
 
 /** A way a joint can move: one value, one for each lens, or found by the program. */
-export const setting = z.union([
-  z.number(),
-  z.strictObject({ auto: z.enum(['perLens', 'shared']), low: z.number().optional(), high: z.number().optional(), start: z.number().optional() }),
-  z.strictObject({ pinned: z.record(id, z.number()), otherwise: z.number().optional() }),
-]);
+export const foundSetting = z.strictObject({
+  auto: z.enum(['perLens', 'shared']).meta({ explains: 'found by the program, so that gears mesh and loops close: "perLens" one value for each glass, "shared" one that serves the whole set' }),
+  low: z.number().optional().meta({ explains: 'least value to look at; that of the points where not stated' }),
+  high: z.number().optional().meta({ explains: 'most, likewise' }),
+  start: z.number().optional().meta({ explains: 'where it stands if nothing pulls at it' }),
+});
+export const pinnedSetting = z.strictObject({
+  pinned: z.record(id, z.number()).meta({ explains: 'the value for each glass, by its key: {"short-lens": 12, "long-lens": 38}' }),
+  otherwise: z.number().optional().meta({ explains: 'the value for every other glass' }),
+});
+export const setting = z.union([z.number(), foundSetting, pinnedSetting]);
 export type Setting = z.infer<typeof setting>;
 
 export const SETTING_KEYS = ['turnDeg', 'tiltDeg', 'slideMm', 'sideMm', 'heightMm'] as const;
-export const settings = z.strictObject(Object.fromEntries(SETTING_KEYS.map((key) => [key, setting.optional()])) as Record<(typeof SETTING_KEYS)[number], z.ZodOptional<typeof setting>>);
+const MOVES: Readonly<Record<(typeof SETTING_KEYS)[number], string>> = {
+  turnDeg: 'turns "b" about "out" of "a", anticlockwise for one who faces point "a" from outside',
+  tiltDeg: 'then nods it about the way across; more leans what is joined at "b" away from "up"',
+  slideMm: 'moves "b" along "up" of "a"; where "a" is a rod, a rod clamp or a front, along its "out". Where only point "b" has a range along "up", it says where "a" sits on "b"',
+  sideMm: 'moves "b" across, to the right of one who faces point "a" with its "up" upwards',
+  heightMm: 'lifts "b" off along "out" of "a"; where "a" is a rod, a rod clamp or a front, along its "up"',
+};
+export const settings = z.strictObject(Object.fromEntries(SETTING_KEYS.map((key) => [key, setting.optional().meta({ explains: MOVES[key] })])) as Record<(typeof SETTING_KEYS)[number], z.ZodOptional<typeof setting>>);
 
 export const piece = z.strictObject({
   of: id.meta({ description: 'a part or a copy' }),
-  name: name.optional(),
+  name: name.optional().meta({ explains: 'for people; that of the part where not stated' }),
   /** How a device is set in this build. */
   mode: id.optional().meta({ description: 'mode of a radio; that of a camera is the setup’s' }),
   net: id.optional().meta({ description: 'radios on the same net talk to each other' }),
-  channel: z.int().optional(),
+  channel: z.int().optional().meta({ explains: 'number of the radio channel it is set to' }),
   squeeze: z.number().positive().optional().meta({ description: 'squeeze set on a screen' }),
   zoom: z.number().min(1).optional().meta({ description: 'punch-in used for focus' }),
   gearTeeth: z.int().positive().optional().meta({ description: 'gear fitted to a motor' }),
@@ -34,12 +47,12 @@ export type Piece = z.infer<typeof piece>;
 
 /** A point fixed to a point. */
 export const joint = z.strictObject({
-  a: end,
-  b: end,
-  settings: settings.optional(),
+  a: end.meta({ explains: 'piece/point that the settings are counted from. Which end is which decides their sense, not who carries whom: placing runs from the root of the build outwards' }),
+  b: end.meta({ explains: 'piece/point that meets it: the two places come together, "out" against "out", "up" along "up"' }),
+  settings: settings.optional().meta({ explains: 'how "b" stands to "a" other than face to face; nothing is moved or turned where not stated' }),
   torqueNm: z.number().positive().optional().meta({ description: 'how firmly the screw is turned' }),
   mesh: z.boolean().optional().meta({ description: 'two gears that turn each other, not a fixing' }),
-  note: note.optional(),
+  note: note.optional().meta({ explains: 'for people' }),
 });
 export type Joint = z.infer<typeof joint>;
 

@@ -2,6 +2,7 @@ import type { PartView } from '../shoot/ledger/PartView.ts';
 import type { Place } from '../shoot/schema/basics.ts';
 import type { Point, Solid } from '../shoot/schema/mechanics.ts';
 import type { Part } from '../shoot/schema/part.ts';
+import { typicalParts } from '../shoot/typical/typicalParts.ts';
 
 /** The solids of a part, and whether they are a guess from its kind and figures because none are entered. */
 export interface PartShape {
@@ -9,13 +10,37 @@ export interface PartShape {
   readonly coarse: boolean;
 }
 
-/** What a part looks like. A part of which nothing tells its size has no solids, nor has a barrel of which nobody entered the length. */
+/**
+ * What a part looks like. A part of which nothing tells its size has no solids, nor has a barrel of which nobody entered the length, nor what is
+ * hollow: a box of its outer size would swallow what it is there to hold.
+ */
 export function shapeOf(part: PartView): PartShape {
-  const entered = part.read('solids') as readonly Solid[] | undefined;
-  if (entered !== undefined && entered.length > 0) return { solids: entered, coarse: false };
+  return enteredShape(part) ?? (isHollow(part) ? { solids: [], coarse: true } : guessedShape(part));
+}
+
+/** The room a part takes up with all that is inside it: where its mass lies, not what stands in the way. */
+export const bulkOf = (part: PartView): PartShape => enteredShape(part) ?? guessedShape(part);
+
+function enteredShape(part: PartView): PartShape | undefined {
+  const solids = part.read('solids') as readonly Solid[] | undefined;
+  return solids === undefined || solids.length === 0 ? undefined : { solids, coarse: isOfItsClass(part, solids) };
+}
+
+/** The shape of a typical class is a guess as any other, until one's own is entered. */
+function isOfItsClass(part: PartView, solids: readonly Solid[]): boolean {
+  const typical = part.read('typical') as string | undefined;
+  const own = typical === undefined || !Object.hasOwn(typicalParts, typical) ? undefined : typicalParts[typical]?.solids;
+  return own !== undefined && (own === solids || JSON.stringify(own) === JSON.stringify(solids));
+}
+
+function guessedShape(part: PartView): PartShape {
   const guess = FROM_FIGURES.map((make) => make(part)).find((solid) => solid !== undefined) ?? usualBox(part);
   return { solids: guess === undefined ? [] : [guess], coarse: true };
 }
+
+/** Kinds that go round other pieces: frames, rings, and the carriers made of bars. */
+const HOLLOW: ReadonlySet<Part['kind']> = new Set(['cage', 'gimbal', 'collar']);
+export const isHollow = (part: PartView): boolean => HOLLOW.has(part.kind) || ['gimbal', 'handles'].includes(part.read('carrier/kind') as string);
 
 /** Width, height and length, mm, of what usually goes by a kind. Common practice. */
 const USUAL: Partial<Record<Part['kind'], Place>> = {
@@ -76,6 +101,9 @@ function threadAround(part: PartView): number | undefined {
 function usualBox(part: PartView): Solid | undefined {
   if (isBarrel(part)) return undefined;
   const usual = USUAL[part.kind];
+  // A box for filters stands ahead of the front it is on.
+  const [x, y, z] = seatsOf(part).rear?.at ?? [0, 0, 0];
+  if (usual !== undefined && part.kind === 'matte box') return { shape: 'box', sizeMm: usual, atMm: [x, y, z + usual[2] / 2] };
   if (usual !== undefined) return { shape: 'box', sizeMm: usual, atMm: middle(part) };
   const massG = figureOf(part, 'massG');
   if (massG === undefined || part.kind === 'cable') return undefined;

@@ -70,7 +70,10 @@ function threeSides(sheet: Sheet, name: string, solids: readonly WorldSolid[], m
   const pieces = refs.map((ref) => solids.find(({ piece }) => piece.ref === ref)?.piece as SetupPiece);
   numbersList(sheet, pieces.map(({ name: one }, at) => `${at + 1}  ${one}`));
   if (solids.some(({ coarse }) => coarse)) sheet.text('Dashed outlines are a guess from the kind of part: its shape is not entered.', { sizePt: SIZE.small });
-  const unplaced = placeSetup(making.ledger, making.setup, making.glasses[0] ?? '').unplaced.filter(({ ref }) => ref.startsWith(`${solids[0]?.piece.build ?? ''}/`));
+  const placement = placeSetup(making.ledger, making.setup, making.glasses[0] ?? '');
+  const shapeless = [...placement.places.keys()].filter((ref) => ref.startsWith(`${solids[0]?.piece.build ?? ''}/`) && !refs.includes(ref));
+  if (shapeless.length > 0) sheet.text(`Not drawn, as the shape is not entered: ${shapeless.map((ref) => nameOf(making, ref)).join(', ')}.`, { sizePt: SIZE.small });
+  const unplaced = placement.unplaced.filter(({ ref }) => ref.startsWith(`${solids[0]?.piece.build ?? ''}/`));
   if (unplaced.length > 0) sheet.text(`Not drawn, for want of a place: ${unplaced.map(({ ref }) => nameOf(making, ref)).join(', ')}.`, { sizePt: SIZE.small });
 }
 

@@ -7,7 +7,7 @@ import type { Point, Solid } from '../../shoot/schema/mechanics.ts';
 import { placeSetup } from '../placing/placeSetup.ts';
 import { IDENTITY, type Transform, type Vector, add, apply, rotate, scale } from '../placing/Transform.ts';
 import { type SetupPiece, pieceSetting, setupPieces } from '../setupPieces.ts';
-import { shapeOf } from '../coarseShape.ts';
+import { bulkOf } from '../coarseShape.ts';
 
 /** A piece of a build with all that rides on it (packs on a plate), as the laws of motion see it. */
 export interface PieceMass extends MassProperties {
@@ -61,7 +61,7 @@ type Weighed = MassProperties & { readonly figure: Figure };
 function massOf(part: PartView): Weighed | undefined {
   const figure = part.figure('massG');
   if (figure === undefined) return undefined;
-  const solids = shapeOf(part).solids;
+  const { solids } = bulkOf(part);
   const volume = solids.reduce((sum, solid) => sum + volumeOf(solid), 0);
   const bodies = solids.map((solid) => solidMass(solid, volume > 0 ? (figure.value * volumeOf(solid)) / volume : figure.value / solids.length));
   const whole = bodies.length === 0 ? { massG: figure.value, centreMm: [0, 0, 0] as const, inertiaKgM2: NO_INERTIA } : composite(bodies);

@@ -1,7 +1,7 @@
 import type { Ledger } from '../../shoot/ledger/Ledger.ts';
 import { PartView } from '../../shoot/ledger/PartView.ts';
 import type { Point, Solid } from '../../shoot/schema/mechanics.ts';
-import { shapeOf } from '../coarseShape.ts';
+import { bulkOf, shapeOf } from '../coarseShape.ts';
 import { type SetupPiece, pieceSetting, setupPieces } from '../setupPieces.ts';
 import { jointTransform, pointFrame } from './jointFrame.ts';
 import { type Transform, type Vector, apply, compose, inverse } from './Transform.ts';
@@ -67,7 +67,7 @@ export class PlacedPart {
   get centre(): Vector | undefined {
     const entered = this.part.read('centreMm') as Vector | undefined;
     if (entered !== undefined) return apply(this.at, entered);
-    const { solids } = shapeOf(this.part);
+    const { solids } = bulkOf(this.part);
     const volumes = solids.map(volumeOf);
     const whole = volumes.reduce((sum, one) => sum + one, 0);
     if (whole <= 0) return undefined;

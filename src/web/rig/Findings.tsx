@@ -13,7 +13,7 @@ export function Findings({ rig, build }: { readonly rig: RigView; readonly build
   return (
     <div className="rig-says">
       {mass !== undefined && <p className="figure">{printAmount({ value: mass.massG, unit: 'g' }, system)} placed, its centre {centreWords(mass.centreMm, system)}{mass.unknown > 0 ? `; ${mass.unknown} ${mass.unknown === 1 ? 'piece' : 'pieces'} without a place or a mass not counted` : ''}</p>}
-      {hits.map(({ a, b, depthMm, withTravel, coarse }) => <p key={`${a} ${b}`}><Mark verdict="fails" /> {nameOf(a)} and {nameOf(b)} are in one place, about {printAmount({ value: depthMm, unit: 'mm' }, system)} deep{withTravel ? ' at the end of the focus travel' : ''}{coarse ? ' (a guessed shape)' : ''}.</p>)}
+      {hits.map(({ a, b, depthMm, withTravel, coarse }) => <p key={`${a} ${b}`}><Mark verdict={coarse ? 'tight' : 'fails'} /> {nameOf(a)} and {nameOf(b)} are in one place, about {printAmount({ value: depthMm, unit: 'mm' }, system)} deep{withTravel ? ' at the end of the focus travel' : ''}{coarse ? ' (a guessed shape)' : ''}.</p>)}
       {rig.faults.map((fault) => <p key={fault}><Mark verdict="fails" /> {fault}</p>)}
     </div>
   );

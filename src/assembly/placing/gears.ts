@@ -56,3 +56,9 @@ export function gearPair(one: SetupPiece, other: SetupPiece, tried?: number): Ge
   const offsetAllowedMm = faces === undefined || wantedFaceMm === undefined ? 0 : Math.max(0, (faces[0] + faces[1]) / 2 - wantedFaceMm - travelMm / 2);
   return { a, b, centreDistanceMm: (a.module * a.teeth + b.module * b.teeth) / 2, wantedFaceMm, offsetAllowedMm, travelMm };
 }
+
+/** Which of two gears drives, and which is the ring of a lens or focuser that is driven, whichever way the joint is written. */
+export function drivenBy<End>({ gearA, joint }: { readonly gearA: Gear | 'none'; readonly joint: { readonly a: End; readonly b: End } }): { readonly driver: End; readonly driven: End } {
+  const backwards = gearA !== 'none' && gearA.on !== 'ring';
+  return backwards ? { driver: joint.a, driven: joint.b } : { driver: joint.b, driven: joint.a };
+}

@@ -1,7 +1,11 @@
-import { placeSetup } from '../../../assembly/placing/placeSetup.ts';
+import { drivenBy } from '../../../assembly/placing/gears.ts';
+import { type MeshResult, placeSetup } from '../../../assembly/placing/placeSetup.ts';
 import { space } from '../../../standards/assumptions/space.ts';
+import { printAmount } from '../../../units/print.ts';
+import type { Mend } from '../../answer.ts';
 import { judgeRatio } from '../../judge.ts';
 import { NotEntered } from '../../NotEntered.ts';
+import { gearMends } from '../../quantities/gearMends.ts';
 import { question } from '../../question.ts';
 import { stopWords } from '../../settingWords.ts';
 import { eachGlass } from '../../subjects.ts';
@@ -24,13 +28,27 @@ export const gearFace = question({
     const [faceA, faceB] = [gearA.faceMm ?? 0, gearB.faceMm ?? 0];
     const offsets = [offsetMm, offsetMm - gearA.travelMm + gearB.travelMm];
     const inMesh = Math.min(...offsets.map((offset) => Math.max(0, Math.min(faceA, faceB, (faceA + faceB) / 2 - Math.abs(offset)))));
+    // Nowhere on the travel: the gear is not reached at all, which is asked by itself.
+    if (Math.min(...[...offsets, mesh.midOffsetMm].map(Math.abs)) >= (faceA + faceB) / 2) return null;
+    const { driver, driven } = drivenBy(mesh);
     const share = asking.assume(space.faceShare).value;
     return judgeRatio({
       needs: { amount: { value: share * Math.min(faceA, faceB), unit: 'mm' }, from: `half the narrower face, ${Math.min(faceA, faceB)} mm` },
       has: { amount: { value: inMesh, unit: 'mm' }, from: `in mesh at the worse end; the gears travel ${Math.abs(gearA.travelMm - gearB.travelMm)} mm past each other` },
-      says: { holds: `${joint.b.piece.name} stays in mesh with ${joint.a.piece.name}.`, fails: `${joint.b.piece.name} runs off the gear of ${joint.a.piece.name} at one end of the travel.` },
+      says: { holds: `${driver.piece.name} stays in mesh with ${driven.piece.name}.`, fails: `${driver.piece.name} runs off the gear of ${driven.piece.name} at one end of the travel.` },
       notes: stopWords(mesh).map((says) => `${says[0]?.toUpperCase() ?? ''}${says.slice(1)}.`),
-      mends: inMesh < share * Math.min(faceA, faceB) ? [{ says: `Set ${joint.b.piece.name} ${Math.abs((offsets[0] ?? 0) + (offsets[1] ?? 0)) / 2 < 0.05 ? 'to a wider gear' : `${(Math.abs((offsets[0] ?? 0) + (offsets[1] ?? 0)) / 2).toFixed(1)} mm along the rod, to the middle of the travel`}` }] : [],
+      mends: inMesh < share * Math.min(faceA, faceB) ? [...gearMends(asking.ledger, { setup, glass }, mesh), ...widerGear(mesh, share)] : [],
     });
   },
 });
+
+/** A motor's gear so wide that it is in mesh at both ends of the travel, where the middles already meet as well as they can. */
+function widerGear({ gearA, gearB, midOffsetMm, joint }: MeshResult, share: number): Mend[] {
+  if (gearA === 'none' || gearB === 'none') return [];
+  const [ring, driver, end] = gearA.on === 'ring' ? [gearA, gearB, joint.b] : [gearB, gearA, joint.a];
+  const wants = 2 * (share * (ring.faceMm ?? 0) + Math.abs(midOffsetMm)) + Math.abs(ring.travelMm - driver.travelMm) - (ring.faceMm ?? 0);
+  return wants <= (driver.faceMm ?? 0) || wants > WIDEST_GEAR_MM ? [] : [{ says: `A gear ${printAmount({ value: Math.ceil(wants), unit: 'mm' })} wide on ${end.piece.name}` }];
+}
+
+/** Common practice: wider gears on motors are made up to about this. */
+const WIDEST_GEAR_MM = 40;

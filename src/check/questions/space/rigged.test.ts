@@ -1,4 +1,7 @@
 import { expect, test } from 'vitest';
+import { applyEdit } from '../../../shoot/edit/Edit.ts';
+import type { Shoot } from '../../../shoot/schema/shoot.ts';
+import type { Answer } from '../../answer.ts';
 import { askAll, askOne } from '../../../../test/ask.ts';
 import { riggedShoot } from '../../../../test/riggedShoot.ts';
 import type { Draft } from '../../../../test/tinyShoot.ts';
@@ -8,6 +11,7 @@ import { gearReach } from './gearReach.ts';
 import { loops } from './loops.ts';
 import { mates } from './mates.ts';
 import { order } from './order.ts';
+import { rodLength } from './rodLength.ts';
 
 test('a joint whose threads differ is told with what would help, and so is a setting beyond its range', () => {
   expect(askAll(mates, riggedShoot()).map(({ verdict }) => verdict)).toEqual(['good', 'good']);
@@ -35,9 +39,62 @@ test('gears at m(z₁ + z₂)/2 reach; a motor out of reach is said to be, with 
     draft.kit.parts.motor.points.clamp.slideMm = undefined;
     draft.builds.camera.joints['motor-on-rod'].settings.slideMm = { auto: 'perLens', low: 0, high: 60 };
   });
-  const face = askOne(gearFace, short);
-  expect(face.verdict).toBe('fails');
-  expect(face.notes?.[0]).toMatch(/ends at 60.+would have to be/);
+  const answer = askOne(gearReach, short);
+  expect(answer.verdict).toBe('fails');
+  expect(answer.notes?.[0]).toMatch(/ends at 60.+would have to be/);
+  expect(askAll(gearFace, short)).toEqual([]);
+  // The rod goes on for 240 mm: only the limit stands in the way, and the same edit serves one lens.
+  expect(askOne(gearReach, edited(short, answer), 'glass=normal').verdict).toBe('good');
+});
+
+const plain = ({ says }: { readonly says: string }): string => says.replaceAll(/\s/g, ' ');
+
+/** The shoot after the first mend of an answer that holds an edit. */
+function edited(shoot: Shoot, { mends }: Answer): Shoot {
+  const after = applyEdit(shoot, mends!.find(({ edit }) => edit !== undefined)!.edit!);
+  if (!after.ok) throw new Error(after.faults[0]?.message);
+  return after.value.shoot;
+}
+
+/** The rods pushed back through their seats, of a length. */
+const pushedBack = (byMm: number, lengthMm = 300, change: (draft: Draft) => void = () => undefined) =>
+  riggedShoot((draft: Draft) => {
+    const { rod } = draft.kit.parts;
+    rod.beam = { outerMm: 15, innerMm: 12, lengthMm, material: 'aluminium' };
+    rod.points.back.slideMm = [-lengthMm, 0];
+    rod.points.along.slideMm = [0, lengthMm];
+    rod.solids = [{ shape: 'cylinder', diameterMm: 15, lengthMm, along: 'z', atMm: [0, 0, lengthMm / 2] }];
+    for (const side of ['rod-left', 'rod-right']) draft.builds.camera.joints[side].settings = { slideMm: -byMm };
+    change(draft);
+  });
+
+test.each(['focuser/gear first', 'motor/gear first'])('a motor at the end of a rod that sits too far back: the rod slides or is longer, the focuser stays; %s', (way) => {
+  const turned = (draft: Draft) => {
+    if (way === 'motor/gear first') Object.assign(draft.builds.camera.joints.mesh, { a: 'motor/gear', b: 'focuser/gear' });
+  };
+  // The motor's clamp belongs 158 mm ahead of the seats with the long lens (the drawing); a rod 200 mm back ends at 100, half a clamp before that at 88: 70 mm short.
+  const shoot = pushedBack(200, 300, turned);
+  const answer = askOne(gearReach, shoot, 'glass=normal');
+  expect(answer).toMatchObject({ verdict: 'fails', says: 'Motor on a clamp does not reach the gear of Variable diopter: it turns beside it.' });
+  expect(answer.mends?.map(plain)).toEqual([
+    'Slide “15 mm rod, 300 mm” 70 mm forward on Plate with rod seats', 'A rod at least 70 mm longer than “15 mm rod, 300 mm”, with Motor on a clamp on the length it gains',
+  ]);
+  const rod = askOne(rodLength, shoot, 'camera/rod-left');
+  expect(rod).toMatchObject({ verdict: 'fails', says: expect.stringMatching(/too short for Motor on a clamp to reach.+or sits too far back/) as string, needs: { amount: { value: expect.closeTo(370, 1) as number } } });
+  const mended = edited(shoot, answer);
+  for (const question of [gearReach, gearFace]) expect(askAll(question, mended).map(({ verdict }) => verdict)).toEqual(['good', 'good']);
+  expect(askAll(rodLength, mended).filter(({ subject }) => subject.piece === 'camera/rod-left').map(({ verdict }) => verdict)).not.toContain('fails');
+  // 70 mm more at the front, and 69 mm: the one does, the other does not.
+  expect(askAll(rodLength, pushedBack(200, 370, turned)).map(({ verdict }) => verdict)).not.toContain('fails');
+  expect(askAll(rodLength, pushedBack(200, 369, turned)).map(({ verdict }) => verdict)).toContain('fails');
+});
+
+test('a motor clamped at a stated place slides by what its gear is off, for this lens', () => {
+  const shoot = riggedShoot((draft: Draft) => { draft.builds.camera.joints['motor-on-rod'].settings.slideMm = 100; });
+  const answer = askOne(gearReach, shoot, 'glass=long');
+  // From 100 to 158 mm.
+  expect(answer.mends?.map(plain)[0]).toBe('Slide Motor on a clamp 58 mm forward on “15 mm rod, 300 mm”');
+  expect(askOne(gearReach, edited(shoot, answer), 'glass=long').verdict).toBe('good');
 });
 
 test('a second hold that nothing can bring together is told with its misfit', () => {

@@ -28,6 +28,26 @@ export function packCases<T>(lots: readonly Lot<T>[], mostG: number): Packing<T>
   return { cases: inOrder(own, evenest(own, mostG, first.length)), atLeast };
 }
 
+/** Nobody feels less than this in a case: like stays with like for it. */
+const FELT_G = 500;
+
+/** Into so many cases at most, the heaviest of them about as light as can be found; that many must do at `mostG`. */
+export function lightestCases<T>(lots: readonly Lot<T>[], mostG: number, cases: number): Packing<T>['cases'] {
+  const own = lots.filter(({ count }) => count > 0);
+  const sumG = own.reduce((sum, { eachG, count }) => sum + eachG * count, 0);
+  let best = packCases(own, mostG).cases;
+  let [low, high] = [Math.max(0, sumG / Math.max(1, cases), ...own.map(({ eachG }) => eachG)), mostG];
+  for (let next = low; high - low > FELT_G; next = (low + high) / 2) {
+    const packed = packCases(own, Math.max(next, 1)).cases;
+    if (packed.length <= cases) [best, high] = [packed, next];
+    else low = next;
+  }
+  const ordered = inOrder(own, evenest(own, mostG, cases));
+  return ordered.length <= cases && heaviest(ordered) <= heaviest(best) + FELT_G ? ordered : best;
+}
+
+const heaviest = (cases: readonly (readonly Lot<unknown>[])[]): number => Math.max(0, ...cases.map((lots) => lots.reduce((sum, { eachG, count }) => sum + eachG * count, 0)));
+
 /** By the sum of masses; by what fills more than half a case, of which no two share one. */
 export function fewestCases(lots: readonly Lot<unknown>[], mostG: number): number {
   const sumG = lots.reduce((sum, { eachG, count }) => sum + eachG * count, 0);

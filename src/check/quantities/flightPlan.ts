@@ -2,9 +2,10 @@ import { assume } from '../../shoot/ledger/figures.ts';
 import type { Ledger } from '../../shoot/ledger/Ledger.ts';
 import { carry } from '../../standards/assumptions/carry.ts';
 import { HOLD_PIECE } from '../../standards/baggageRules.ts';
-import { type Lot, fewestCases, packCases } from './casePacking.ts';
+import { type Lot, type Packing, fewestCases, lightestCases, packCases } from './casePacking.ts';
 import { type CabinBag, fillCabin } from './cabinBags.ts';
 import { type FlightItem, flightKit } from './flightKit.ts';
+import { type OneLift, oneLift } from './oneLift.ts';
 
 export type FlightLot = Lot<FlightItem>;
 
@@ -26,6 +27,10 @@ export interface FlightPlan {
   readonly cases: readonly HoldCase[];
   /** No way of packing takes fewer. */
   readonly atLeast: number;
+  /** So many do where nobody minds their weight. */
+  readonly fewest: number;
+  /** So many it takes for one person to lift each, apart from what is too heavy for that by itself. */
+  readonly forOnePerson: number;
   /** Cases that come with the tickets. */
   readonly included: number;
   /** Optics and bodies that found no room in the cabin: they are in the cases. */
@@ -73,15 +78,42 @@ export function planFlight(ledger: Ledger, { items, caseG, people }: FlightWish)
   const light = forHold.filter(({ eachG }) => eachG <= netG);
   const heavyCount = heavy.reduce((sum, { count }) => sum + count, 0);
   const freight = fewestCases(light, netG) + heavyCount > MOST_CASES;
-  const packing = freight ? { cases: [], atLeast: fewestCases(light, netG) } : packCases(light, netG);
+  const included = Math.floor(people * assume(ledger, carry.casesEach).value);
+  const packing = freight ? { cases: [], atLeast: fewestCases(light, netG), fewest: 0, forOnePerson: 0 } : packForOne(light, { netG, liftG: caseLift(ledger).limitG - tareG, free: included - heavyCount });
   const alone = freight ? [] : heavy.flatMap((lot) => Array.from({ length: lot.count }, () => [{ ...lot, count: 1 }]));
   return {
     people, nobodyEntered: ledger.keys('crew').length === 0, bags: cabin.bags, inHold: cabin.noRoom, packsLeft: cabin.packsLeft, freight,
     cases: [...alone.map((lots) => caseOf(lots, tareG, true)), ...packing.cases.map((lots) => caseOf(lots, tareG, false))],
-    atLeast: packing.atLeast + heavyCount, included: Math.floor(people * assume(ledger, carry.casesEach).value),
+    atLeast: packing.atLeast + heavyCount, fewest: packing.fewest + heavyCount, forOnePerson: packing.forOnePerson + heavyCount, included,
     tooHeavy: tooHeavy.map(({ of }) => of), oversize: forHold.filter(({ of }) => of.oversize).map(({ of }) => of),
     unweighed: items.filter(({ massG }) => massG === undefined), totalG: massOf(weighed),
   };
+}
+
+/** What one person should lift of a case, handles and all, from the floor into a car. */
+export function caseLift(ledger: Ledger, massG = 1): OneLift {
+  const value = (of: (typeof carry)[keyof typeof carry]) => assume(ledger, of).value;
+  const handlesMm = value(carry.caseHandleMm);
+  return oneLift({ massG, fromMm: handlesMm, toMm: value(carry.bootMm) + handlesMm, acrossMm: value(carry.caseAcrossMm), grip: 'good' });
+}
+
+type ForOne = Packing<FlightItem> & Pick<FlightPlan, 'fewest' | 'forOnePerson'>;
+
+/**
+ * As few cases as one person can lift each, as long as no more come free; else as light as the free ones can be, and never more
+ * than the fewest where those are over the free ones already.
+ */
+function packForOne(lots: readonly FlightLot[], { netG, liftG, free }: { readonly netG: number; readonly liftG: number; readonly free: number }): ForOne {
+  const { cases, atLeast } = packCases(lots, netG);
+  const fewest = cases.length;
+  const [large, small] = [lots.filter(({ eachG }) => eachG > liftG), lots.filter(({ eachG }) => eachG <= liftG)];
+  // What one person cannot lift by itself shares its case with nothing.
+  const alone = large.flatMap((lot) => Array.from({ length: Math.min(lot.count, MOST_CASES) }, () => [{ ...lot, count: 1 }]));
+  const shared = liftG <= 0 || cases.every((one) => massOf(one) <= liftG) ? undefined : packCases(small, liftG).cases;
+  if (shared === undefined) return { cases, atLeast, fewest, forOnePerson: fewest };
+  const forOnePerson = alone.length + shared.length;
+  const most = Math.max(fewest, free);
+  return { cases: forOnePerson <= most ? [...alone, ...shared] : lightestCases(lots, netG, most), atLeast, fewest, forOnePerson };
 }
 
 export const massOf = (lots: readonly FlightLot[]): number => lots.reduce((sum, { eachG, count }) => sum + eachG * count, 0);

@@ -96,7 +96,7 @@ export function wholeMass(asking: Asking, subject: SetupGlass, build: string, co
 
 /** What is in doubt and what is left out of a centre of mass, for the notes. */
 export function leftOut(whole: WholeMass): string[] {
-  return [...(whole.unplacedG > 0.5 ? [`Pieces of ${Math.round(whole.unplacedG)} g have no place yet and do not count to the balance.`] : []), ...weightNotes(whole)];
+  return [...(whole.unplacedG > 0.5 ? [`Pieces and cables of ${Math.round(whole.unplacedG)} g have no place yet and do not count to the balance.`] : []), ...weightNotes(whole)];
 }
 
 /** The heaviest plate with packs on it, or pack: what one moves to balance the rest. */

@@ -10,9 +10,8 @@ import { cannotJudge, judgeYes } from '../../judge.ts';
 import { origin } from '../../origin.ts';
 import { inWords } from '../../quantities/buildWeight.ts';
 import { type FlightItem, flightKit, flightTools } from '../../quantities/flightKit.ts';
-import { type FlightLot, type FlightPlan, flightPlan, lotWords, massOf, planFlight } from '../../quantities/flightPlan.ts';
+import { type FlightLot, type FlightPlan, caseLift, flightPlan, lotWords, massOf, planFlight } from '../../quantities/flightPlan.ts';
 import { listed } from '../../quantities/listed.ts';
-import { oneLift } from '../../quantities/oneLift.ts';
 import { question } from '../../question.ts';
 
 export const flies = question<{ readonly day: string }>({
@@ -20,7 +19,7 @@ export const flies = question<{ readonly day: string }>({
   asks: 'How does the kit fly, and who carries what?',
   kind: 'immediate',
   explains:
-    'On days that travel by air the whole kit is shared out: packs into the cabin, as many of each class as a person may carry; then cards, bodies and glass into the cabin while there is room; the rest into cases for the hold, as few as can be, like with like. Everybody in the crew is taken to travel and to carry. It is done by mass; edges are looked at where shapes are entered, volume is not: foam and air take room too. ' +
+    'On days that travel by air the whole kit is shared out: packs into the cabin, as many of each class as a person may carry; then cards, bodies and glass into the cabin while there is room; the rest into cases for the hold, like with like: as few as one person can lift into a car each, as long as no more come with the tickets; else as light as those that come with them can be, or, where they are not enough, as few as can be. Everybody in the crew is taken to travel and to carry. It is done by mass; edges are looked at where shapes are entered, volume is not: foam and air take room too. ' +
     'Cases and bags are assumed to weigh something themselves. Whether the packs may travel at all is asked of the packs. Airlines differ: ask yours, and weigh the cases.',
   sources: [HOLD_PIECE.source, CABIN_BAG.source, BAGGAGE_CAUTIONS.tools.source, CARRIAGE_EDITION, 'common practice'],
   subjects: (ledger) => ledger.keys('days').filter((day) => ledger.at(`days/${day}/flies`) === true).map((day) => ({ day })),
@@ -59,18 +58,14 @@ function snagOf({ inHold, bags, cases, included, oversize }: FlightPlan): string
   return oversize.length === 0 ? undefined : `Larger than a usual piece of baggage: ${listed(oversize.map(({ name }) => name))}.`;
 }
 
-const casesWords = ({ cases, atLeast, freight }: FlightPlan): string => {
+const casesWords = ({ cases, atLeast, fewest, freight }: FlightPlan): string => {
   if (freight) return 'at least, by mass';
+  if (cases.length > fewest) return `in the hold, the lighter to lift; by mass ${fewest} would do`;
   return cases.length === atLeast ? 'in the hold, by mass; it cannot be fewer' : `in the hold, by mass; perhaps ${atLeast}`;
 };
 
-/** So many names in a step: the packing list has them all. */
-const NAMES = 8;
-/** Names hold commas of their own. */
-function contents(lots: readonly FlightLot[]): string {
-  const words = lots.slice(0, lots.length > NAMES ? NAMES - 1 : NAMES).map(lotWords).join(' · ');
-  return lots.length > NAMES ? `${words} and ${lots.length - NAMES + 1} more` : words;
-}
+/** All of it, as somebody packs by it. Names hold commas of their own. */
+const contents = (lots: readonly FlightLot[]): string => lots.map(lotWords).join(' · ');
 
 function steps({ bags, cases, packsLeft, totalG }: FlightPlan): Step[] {
   return [
@@ -144,25 +139,28 @@ function notes(ledger: Ledger, plan: FlightPlan): string[] {
   const radios = items.filter(({ part }) => part.has('radio')).map(({ name }) => name);
   const tools = flightTools(ledger);
   return [
-    ...(plan.unweighed.length === 0 ? [] : [`Weighs nothing here, and needs room too: ${listed(plan.unweighed.map(lotOf).map(lotWords))}.`]),
+    ...(plan.unweighed.length === 0 ? [] : [`Weighs nothing here, and needs room too: ${contents(plan.unweighed.map(lotOf))}.`]),
     ...liftNote(ledger, plan),
     'Shared out by mass: foam and air may want more cases than that.',
     BAGGAGE_CAUTIONS.equipment.says,
     `${BAGGAGE_CAUTIONS.tools.says}${tools.length === 0 ? '' : ` This kit asks for ${listed(tools)}.`}`,
-    ...(radios.length === 0 ? [] : [`${BAGGAGE_CAUTIONS.radios.says} Here: ${listed(radios)}.`]),
+    ...(radios.length === 0 ? [] : [`${BAGGAGE_CAUTIONS.radios.says} Here: ${radios.join(', ')}.`]),
     BAGGAGE_CAUTIONS.fluids.says, BAGGAGE_CAUTIONS.airline.says,
   ];
 }
 
 const lotOf = (item: FlightPlan['unweighed'][number]): FlightLot => ({ of: item, eachG: 0, count: item.count });
 
-/** What the heaviest case is to the back of whoever loads the car. */
-function liftNote(ledger: Ledger, { cases }: FlightPlan): string[] {
+/** What the heaviest case is to the back of whoever loads the car, and what lighter ones would cost. */
+function liftNote(ledger: Ledger, { cases, included, forOnePerson }: FlightPlan): string[] {
   const heaviestG = Math.max(0, ...cases.map(({ massG }) => massG));
-  if (heaviestG === 0) return [];
-  const value = (of: (typeof carry)[keyof typeof carry]) => assume(ledger, of).value;
-  const handlesMm = value(carry.caseHandleMm);
-  const { index } = oneLift({ massG: heaviestG, fromMm: handlesMm, toMm: value(carry.bootMm) + handlesMm, acrossMm: value(carry.caseAcrossMm), grip: 'good' });
-  if (!Number.isFinite(index) || index <= 1) return [];
-  return [`The heaviest case, ${inWords(heaviestG)}, is ${printNumber(index, 2)} times what one person should lift from the floor into a car (NIOSH lifting equation): two people.`];
+  const { index, limitG } = caseLift(ledger, Math.max(1, heaviestG));
+  if (heaviestG === 0 || !Number.isFinite(index)) return [];
+  const byWhat = 'from the floor into a car (NIOSH lifting equation)';
+  if (index <= 1) return [`The heaviest case, ${inWords(heaviestG)}, is within what one person should lift ${byWhat}: ${inWords(limitG)}.`];
+  const more = forOnePerson - Math.max(included, cases.length);
+  const lighter = forOnePerson <= cases.length ? '' : ` Light enough for one person they would be ${forOnePerson}${more > 0 ? `, ${more} more than ${included >= cases.length ? 'come with the tickets' : 'these'}` : ''}.`;
+  const tooHeavy = [...new Set(cases.filter(({ lots, massG }) => lots.length === 1 && lots[0]?.count === 1 && massG > limitG).flatMap(({ lots }) => lots.map(lotWords)))];
+  const alone = tooHeavy.length === 0 ? '' : ` Too heavy for one person whatever else is in the case: ${tooHeavy.join(' · ')}.`;
+  return [`The heaviest case, ${inWords(heaviestG)}, is ${printNumber(index, 2)} times what one person should lift ${byWhat}: two people.${lighter}${alone}`];
 }

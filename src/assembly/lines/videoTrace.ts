@@ -26,6 +26,7 @@ class Tracer {
   readonly #wiring: Wiring;
   readonly #nets: readonly Net[];
   readonly #legs = new Map<string, Leg>();
+  readonly #choices = new Map<string, WiredPort>();
   readonly #mode: string;
   readonly #frameRateHz: number;
 
@@ -88,13 +89,26 @@ class Tracer {
     return inputs.length === 1 && inputs[0] !== undefined ? { key: inputs[0].key, port: inputs[0] } : undefined;
   }
 
-  /** Where a picture enters a piece that shows or sends it: the first input with a cable, else its own reception, else its first input. */
+  /** Where a picture enters a piece that shows or sends it: the input with a cable that brings one, else its own reception, else its first input. */
   #entry(piece: SetupPiece): Place | undefined {
     const inputs = this.#inputs(piece);
-    const used = inputs.find((port) => this.#lineInto(port) !== undefined);
+    const cabled = inputs.filter((port) => this.#lineInto(port) !== undefined);
+    const used = cabled.length > 1 ? this.#chosen(piece, cabled) : cabled[0];
     if (used !== undefined) return { key: used.key, port: used };
     if (receivesPicture(piece)) return { key: `air ${piece.ref}`, receiver: piece };
     return inputs[0] === undefined ? undefined : { key: inputs[0].key, port: inputs[0] };
+  }
+
+  /** Of several cabled inputs people switch to one that has a picture; the first where none has, or where it hangs on this very choice. */
+  #chosen(piece: SetupPiece, cabled: readonly WiredPort[]): WiredPort | undefined {
+    const known = this.#choices.get(piece.ref);
+    if (known !== undefined) return known;
+    const [first] = cabled;
+    if (first === undefined) return undefined;
+    this.#choices.set(piece.ref, first);
+    const lit = cabled.find((port) => this.#resolve({ key: port.key, port }).picture !== undefined) ?? first;
+    this.#choices.set(piece.ref, lit);
+    return lit;
   }
 
   #leg(place: Place): Leg {

@@ -1,6 +1,7 @@
 import type { WiredLine, WiredPort } from '../../assembly/lines/wiring.ts';
 import type { SetupPiece } from '../../assembly/setupPieces.ts';
 import type { Edit } from '../../shoot/edit/Edit.ts';
+import type { Ledger } from '../../shoot/ledger/Ledger.ts';
 
 /** Puts one end of a line into another socket. */
 export function movedTo(line: WiredLine, side: 'from' | 'to', port: WiredPort): Edit {
@@ -19,9 +20,18 @@ export function newLine(name: string, from: WiredPort, to: WiredPort, hasLines: 
 }
 
 /** Sets something on a piece: mode, channel, squeeze, zoom. */
-export const setOn = (piece: SetupPiece, key: 'mode' | 'channel' | 'squeeze' | 'zoom', value: string | number, says: string): Edit => ({ says, patches: [{ op: 'add', path: `${piece.path}/${key}`, value }] });
+export const setOn = (piece: SetupPiece, key: 'mode' | 'net' | 'channel' | 'squeeze' | 'zoom', value: string | number, says: string): Edit => ({ says, patches: [{ op: 'add', path: `${piece.path}/${key}`, value }] });
 
 /** A socket as a line of a build writes it. */
 export const endIn = (build: string, { piece, id, key }: WiredPort): string => (piece.build === build ? `${piece.id}/${id}` : key);
+
+/** A name that no piece and no line of a build has. */
+export function freeName(ledger: Ledger, build: string, base: string): string {
+  const used = new Set([...ledger.keys(`builds/${build}/pieces`), ...ledger.keys(`builds/${build}/lines`)]);
+  for (let n = 1; ; n += 1) {
+    const name = n === 1 ? base : `${base}-${n}`;
+    if (!used.has(name)) return name;
+  }
+}
 
 const homeOf = ({ key }: WiredLine): string => key.slice(0, key.indexOf('/'));

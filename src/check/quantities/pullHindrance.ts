@@ -5,6 +5,7 @@ import { outOfReach } from './focusReach.ts';
 import { focusRing } from './focusRing.ts';
 import { pullersView } from './pullersView.ts';
 import { ringDrive, turnsAtAll } from './ringDrive.ts';
+import { unseen } from './unseen.ts';
 
 /** Why a shot cannot be simulated although everything is entered, in a sentence that names the question that tells more. */
 export function pullHindrance(asking: Asking, subject: ShotSubject): string {
@@ -14,5 +15,7 @@ export function pullHindrance(asking: Asking, subject: ShotSubject): string {
   if (drive !== undefined && !turnsAtAll(drive)) return `${drive.motor.piece.name} stalls on ${ring.name}: see focus.turns.`;
   const control = controlPath(asking, subject);
   if (control?.hand === undefined && drive !== undefined) return `No hand reaches ${drive.motor.piece.name}: see lines.control.`;
-  return `No picture reaches ${pullersView(asking, subject)?.name ?? 'who pulls'}: see lines.live and lines.fed.`;
+  const view = pullersView(asking, subject);
+  const blind = view?.viewer === undefined ? undefined : unseen(asking.ledger, view.viewer);
+  return `${blind?.says.replace(/\.$/, '') ?? `No picture reaches ${view?.name ?? 'who pulls'}`}: see lines.fed.`;
 }

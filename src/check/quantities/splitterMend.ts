@@ -8,6 +8,7 @@ import type { Port } from '../../shoot/schema/electrics.ts';
 import { mating } from '../../standards/connectors.ts';
 import type { Mend } from '../answer.ts';
 import { countOf } from './kitCables.ts';
+import { freeName } from './lineEdits.ts';
 
 /**
  * A splitter of the kit in an outlet that is taken: the plug that is there goes into its first way, `line` into its second. What
@@ -25,7 +26,7 @@ export function splitterMends(ledger: Ledger, wired: Wiring, outlet: WiredPort, 
     const names = portNames(ports);
     const way: WiredPort = { key: `${build}/new/${second[0]}`, piece: outlet.piece, id: second[0], port: second[1], name: names[second[0]] ?? second[0] };
     if (lineFaults(wired, { ...line, from: way }).some(({ kind }) => kind !== 'socket taken')) return [];
-    const id = freeId(ledger, build, part.id);
+    const id = freeName(ledger, build, part.id);
     const end = line.turned ? 'to' : 'from';
     const patches: Patch[] = [
       { op: 'add', path: `builds/${build}/pieces/${id}`, value: { of: part.id } },
@@ -44,12 +45,4 @@ function splitters(ledger: Ledger, wired: Wiring): PartView[] {
   const used = new Map<string, number>();
   for (const { part } of wired.pieces.values()) used.set(part.path, (used.get(part.path) ?? 0) + 1);
   return ledger.cell('kit splitters', () => ledger.keys('kit/parts').filter((id) => ledger.at(`kit/parts/${id}/kind`) === 'splitter').map((id) => new PartView(ledger, id))).filter((part) => countOf(part) > (used.get(part.path) ?? 0));
-}
-
-function freeId(ledger: Ledger, build: string, base: string): string {
-  const used = new Set([...ledger.keys(`builds/${build}/pieces`), ...ledger.keys(`builds/${build}/lines`)]);
-  for (let n = 1; ; n += 1) {
-    const id = n === 1 ? base : `${base}-${n}`;
-    if (!used.has(id)) return id;
-  }
 }

@@ -1,12 +1,17 @@
-import { type Leg, legsOf } from '../../../assembly/lines/picture.ts';
+import { type Dark, type Leg, legsOf } from '../../../assembly/lines/picture.ts';
 import { videoTrace } from '../../../assembly/lines/videoTrace.ts';
 import { type SetupPiece, setupPieces } from '../../../assembly/setupPieces.ts';
-import type { Mend } from '../../answer.ts';
+import type { Ledger } from '../../../shoot/ledger/Ledger.ts';
+import type { Step } from '../../answer.ts';
 import { judgeYes } from '../../judge.ts';
-import { setOn } from '../../quantities/lineEdits.ts';
-import { darkSentence, pictureName } from '../../quantities/lineWords.ts';
-import { eachPieceOf, withGlass } from '../../quantities/wired.ts';
+import { pictureName } from '../../quantities/lineWords.ts';
+import { linkMends } from '../../quantities/linkMends.ts';
+import { listed } from '../../quantities/listed.ts';
+import { type PictureLoss, isToldElsewhere, lastLit, lossSentence, pictureLosses } from '../../quantities/pictureLoss.ts';
+import { pictureMends } from '../../quantities/pictureMends.ts';
+import { eachWired, withGlass } from '../../quantities/wired.ts';
 import { question } from '../../question.ts';
+import type { SetupGlass } from '../../subjects.ts';
 
 export const fed = question({
   id: 'lines.fed',
@@ -14,29 +19,58 @@ export const fed = question({
   kind: 'immediate',
   explains:
     'Followed back from each device to the camera, through cables, loop-outs and over the air: is anything plugged in, is the receiver on a net with a transmitter, in its band and its mode, ' +
-    'does the way end at a camera and not in a circle. Only the device where the picture is lost is named; what hangs behind it is not asked again.',
+    'does the way end at a camera and not in a circle. Each cause is named once, at the first device that goes without, with what stays dark behind it; a loop-out passes on its own input and no other. ' +
+    'An output that is dead, a plug that does not fit and a format that is refused are named by the questions on those.',
   sources: ['common practice'],
   subjects: (ledger) =>
-    eachPieceOf(ledger, ({ setup, glass }) => {
-      const { into } = videoTrace(ledger, setup, glass);
-      return [...[...into.values()].map(({ piece }) => piece), ...screensWithoutInput(setupPieces(ledger, setup, glass), into)];
+    eachWired(ledger).flatMap(({ subject, whole }) => {
+      const lost = pictureLosses(ledger, whole);
+      const known = pictureLosses(ledger, withGlass(ledger, { setup: whole.setup }));
+      return askedPieces(ledger, whole)
+        .filter(({ ref, fromGlass }) => subject.glass === undefined || fromGlass || (lost.has(ref) && !known.has(ref)))
+        .map(({ ref }) => ({ ...subject, piece: ref }));
     }),
   ask: (asking, subject) => {
-    const { setup, glass } = withGlass(asking.ledger, subject);
-    const { into } = videoTrace(asking.ledger, setup, glass);
-    const leg = into.get(subject.piece);
+    const whole = withGlass(asking.ledger, subject);
+    const trace = videoTrace(asking.ledger, whole.setup, whole.glass);
+    const leg = trace.into.get(subject.piece);
     if (leg === undefined) {
-      const [blind] = screensWithoutInput(setupPieces(asking.ledger, setup, glass), into).filter(({ ref }) => ref === subject.piece);
+      const [blind] = askedPieces(asking.ledger, whole).filter(({ ref }) => ref === subject.piece);
       return blind === undefined ? null : judgeYes({ yes: false, says: { holds: '', fails: `${blind.name} has no input for a picture.` } });
     }
-    const { dark, picture, piece } = leg;
+    const { picture, piece } = leg;
     if (picture !== undefined) {
       return judgeYes({ yes: true, says: { holds: `${piece.name} gets a picture: ${pictureName(picture)}.`, fails: '' }, steps: [{ says: wayOf(leg) }] });
     }
-    if (dark === undefined || !isHere(leg, piece)) return null;
-    return judgeYes({ yes: false, says: { holds: '', fails: darkSentence(dark) }, mends: mends(leg) });
+    const loss = pictureLosses(asking.ledger, whole).get(subject.piece);
+    if (loss === undefined || isToldElsewhere(loss.dark)) return null;
+    const reached = lastLit(trace, leg);
+    return judgeYes({
+      yes: false,
+      says: { holds: '', fails: lossSentence(loss) },
+      steps: [
+        ...(reached === undefined ? [] : [{ says: `the picture gets as far as ${reached.piece.name}${reached.before === undefined ? '' : `: ${wayOf(reached)}`}` }]),
+        ...darkBehind(loss),
+      ],
+      mends: [...linkMends(asking.ledger, whole, loss.dark, leg.before?.picture?.frameRateHz), ...(isOnTheAir(loss.dark) ? [] : pictureMends(asking.ledger, trace, loss))],
+    });
   },
 });
+
+/** The screens that stay dark with it; where there is none, what else does. */
+function darkBehind({ behind }: PictureLoss): Step[] {
+  const screens = behind.filter(({ part }) => part.has('screen'));
+  const names = (screens.length > 0 ? screens : behind).map(({ name }) => name);
+  return names.length === 0 ? [] : [{ says: `behind it stay dark: ${listed(names)}` }];
+}
+
+/** Everything that takes a picture in, and the screens that cannot. */
+function askedPieces(ledger: Ledger, { setup, glass }: SetupGlass): SetupPiece[] {
+  const { into } = videoTrace(ledger, setup, glass);
+  return [...[...into.values()].map(({ piece }) => piece), ...screensWithoutInput(setupPieces(ledger, setup, glass), into)];
+}
+
+const isOnTheAir = ({ kind }: Dark): boolean => kind !== 'unfed' && kind !== 'circle' && kind !== 'passes nothing on' && kind !== 'cannot make';
 
 /** Screens that no picture can be plugged into; the camera's own show its picture without a line. */
 const screensWithoutInput = (pieces: ReadonlyMap<string, SetupPiece>, into: ReadonlyMap<string, Leg>): SetupPiece[] =>
@@ -52,21 +86,3 @@ function wayOf(leg: Leg): string {
 }
 
 const LONGEST_SHOWN = 24;
-
-/** Whether the picture is lost at this piece, and not before it. */
-function isHere({ dark }: Leg, piece: SetupPiece): boolean {
-  switch (dark?.kind) {
-    case 'unfed': case 'circle': case 'passes nothing on': case 'cannot make': return dark.port.piece.ref === piece.ref;
-    case 'no net': case 'no transmitter': return dark.piece.ref === piece.ref;
-    case 'no mode set': return dark.piece.ref !== piece.ref;
-    case 'mode unknown to the receiver': case 'set to another mode': case 'another band': case 'too many frames': return dark.receiver.ref === piece.ref;
-    default: return false;
-  }
-}
-
-function mends({ dark }: Leg): Mend[] {
-  if (dark?.kind !== 'set to another mode') return [];
-  const { receiver, transmitter, mode } = dark;
-  const name = (transmitter.part.read(`radio/modes/${mode}/name`) ?? mode) as string;
-  return [{ says: `set ${receiver.name} to ${name}`, edit: setOn(receiver, 'mode', mode, `${receiver.name} to ${name}`) }];
-}

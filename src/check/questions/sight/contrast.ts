@@ -9,6 +9,7 @@ import { judgeRatio } from '../../judge.ts';
 import { NotEntered } from '../../NotEntered.ts';
 import { origin } from '../../origin.ts';
 import { type Seen, seenBy } from '../../quantities/seenBy.ts';
+import { unseen } from '../../quantities/unseen.ts';
 import { higher, shootFigure, worstOfDays } from '../../quantities/shootFigures.ts';
 import { question } from '../../question.ts';
 import { eachViewer } from '../../subjects.ts';
@@ -23,6 +24,8 @@ export const contrast = question({
   sources: ['a diffuse surface under E lux shines with ρ·E/π cd/m²', 'contrast wanted by job: common practice'],
   subjects: eachViewer,
   ask: (asking, subject) => {
+    const blind = unseen(asking.ledger, subject);
+    if (blind !== undefined) return blind;
     const seen = seenBy(asking.ledger, subject);
     if (seen === undefined) return null;
     const light = shootFigure(asking.ledger, `${seen.path}/illuminanceLux`) ?? worstOfDays(asking.ledger, subject.setup, 'illuminanceLux', higher);

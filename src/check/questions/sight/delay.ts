@@ -6,6 +6,7 @@ import type { Mend } from '../../answer.ts';
 import { judgeRatio } from '../../judge.ts';
 import { origin } from '../../origin.ts';
 import { JOB_VERB, seenBy } from '../../quantities/seenBy.ts';
+import { unseenPicture } from '../../quantities/unseen.ts';
 import { type ChainDelay, videoChainDelay } from '../../quantities/videoChainDelay.ts';
 import { modeEdit } from '../../quantities/modeEdit.ts';
 import { question } from '../../question.ts';
@@ -22,6 +23,8 @@ export const delay = question({
   sources: ['Woods et al. 2015', 'MacKenzie & Ware 1993', 'So & Griffin 1995', 'common practice'],
   subjects: eachViewer,
   ask: (asking, subject) => {
+    const blind = unseenPicture(asking.ledger, subject);
+    if (blind !== undefined) return blind;
     const seen = seenBy(asking.ledger, subject);
     const chain = videoChainDelay(asking.ledger, subject);
     if (seen === undefined || chain === undefined) return null;

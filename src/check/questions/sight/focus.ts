@@ -5,6 +5,7 @@ import type { Asking } from '../../Asking.ts';
 import { judgeRatio } from '../../judge.ts';
 import { setOn } from '../../quantities/lineEdits.ts';
 import { type Seen, seenBy } from '../../quantities/seenBy.ts';
+import { unseenPicture } from '../../quantities/unseen.ts';
 import { sharpness } from '../../quantities/sharpness.ts';
 import { type SeenBlur, visibleBlur } from '../../quantities/visibleBlur.ts';
 import { question } from '../../question.ts';
@@ -18,8 +19,10 @@ export const focus = question({
     'The smallest blur on the sensor that this viewer can see, limited by the lines left of the picture on its way, by the panel and by the eye, against what the delivery still calls sharp. ' +
     'A puller should see nearly that; a director may miss more. A punch-in magnifies panel and eye, but not lines that the way has lost. The viewer\'s own factor is found by detuning until they call it soft.',
   sources: ['acuity of 1 arcminute (20/20)', 'blur wanted by job: common practice; no study concerns judging focus on a monitor itself'],
-  subjects: (ledger) => eachViewer(ledger).filter((subject) => ['pull focus', 'operate', 'direct'].includes(seenBy(ledger, subject)?.job ?? '')),
+  subjects: (ledger) => eachViewer(ledger).filter((subject) => ['pull focus', 'operate', 'direct'].includes(ledger.at(`needs/viewers/${subject.viewer}/job`) as string)),
   ask: (asking, subject) => {
+    const blind = unseenPicture(asking.ledger, subject);
+    if (blind !== undefined) return blind;
     const seen = seenBy(asking.ledger, subject);
     const found = visibleBlur(asking, subject);
     const plain = visibleBlur(asking, subject, 1);

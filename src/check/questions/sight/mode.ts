@@ -5,8 +5,9 @@ import { jobLimit } from '../../../standards/assumptions/sight.ts';
 import { viewerJob } from '../../../standards/viewerJobs.ts';
 import { printNumber } from '../../../units/print.ts';
 import type { Asking } from '../../Asking.ts';
-import { judgeYes } from '../../judge.ts';
+import { cannotJudge, judgeYes } from '../../judge.ts';
 import { modeEdit } from '../../quantities/modeEdit.ts';
+import { whyDark } from '../../quantities/pictureLoss.ts';
 import { type Seen, seenBy } from '../../quantities/seenBy.ts';
 import { videoChainDelay } from '../../quantities/videoChainDelay.ts';
 import { eachPieceOf, withGlass } from '../../quantities/wired.ts';
@@ -30,7 +31,9 @@ export const mode = question({
     if (transmitter === undefined || now === undefined) return null;
     const watchers = watchersOf(asking, whole.setup, transmitter);
     if (watchers.length === 0) return null;
-    const modes = Object.entries(transmitter.part.facet('radio')?.modes ?? {}).flatMap(([id, { name }]) => tryMode(asking, transmitter, watchers, { id, name, now }));
+    const lit = watchers.filter(({ seen }) => seen.leg?.picture !== undefined);
+    if (lit.length === 0) return cannotJudge(`No picture comes through ${transmitter.name}.`, watchers.slice(0, 1).flatMap(({ seen }) => whyDark(asking.ledger, whole, seen.screen)));
+    const modes = Object.entries(transmitter.part.facet('radio')?.modes ?? {}).flatMap(([id, { name }]) => tryMode(asking, transmitter, lit, { id, name, now }));
     const [best] = modes.toSorted((a, b) => a.loss - b.loss || Number(b.id === now) - Number(a.id === now));
     const current = modes.find(({ id }) => id === now);
     if (best === undefined || current === undefined) return null;
@@ -39,7 +42,7 @@ export const mode = question({
       yes: true,
       caution: better || current.losers.length > 0,
       says: {
-        holds: `The mode ${current.name} of ${transmitter.name} serves ${watchers.map(({ seen }) => seen.name).join(' and ')}.`,
+        holds: `The mode ${current.name} of ${transmitter.name} serves ${lit.map(({ seen }) => seen.name).join(' and ')}.`,
         tight: better ? `The mode ${best.name} of ${transmitter.name} would serve better than ${current.name}.` : `No mode of ${transmitter.name} serves all: in ${current.name} ${current.losers.map(({ name }) => name).join(' and ')} loses.`,
         fails: '',
       },

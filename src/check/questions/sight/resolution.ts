@@ -1,5 +1,6 @@
 import { judgeYes } from '../../judge.ts';
 import { seenBy } from '../../quantities/seenBy.ts';
+import { unseenPicture } from '../../quantities/unseen.ts';
 import { question } from '../../question.ts';
 import { eachViewer } from '../../subjects.ts';
 import { legsOf } from '../../../assembly/lines/picture.ts';
@@ -12,6 +13,8 @@ export const resolution = question({
   sources: ['common practice'],
   subjects: eachViewer,
   ask: (asking, subject) => {
+    const blind = unseenPicture(asking.ledger, subject);
+    if (blind !== undefined) return blind;
     const seen = seenBy(asking.ledger, subject);
     if (seen?.leg?.picture === undefined) return null;
     const { screen, leg } = seen;

@@ -4,6 +4,7 @@ import { judgeRatio } from '../../judge.ts';
 import { NotEntered } from '../../NotEntered.ts';
 import { origin } from '../../origin.ts';
 import { seenBy } from '../../quantities/seenBy.ts';
+import { unseen } from '../../quantities/unseen.ts';
 import { shootFigure } from '../../quantities/shootFigures.ts';
 import { shownOn } from '../../quantities/shownOn.ts';
 import { question } from '../../question.ts';
@@ -19,6 +20,8 @@ export const size = question({
   sources: ['geometry', 'least angle: estimate of common practice'],
   subjects: eachViewer,
   ask: (asking, subject) => {
+    const blind = unseen(asking.ledger, subject);
+    if (blind !== undefined) return blind;
     const seen = seenBy(asking.ledger, subject);
     if (seen === undefined) return null;
     const distance = shootFigure(asking.ledger, `${seen.path}/distanceMm`);

@@ -7,6 +7,7 @@ import { judgeRatio } from '../../judge.ts';
 import { NotEntered } from '../../NotEntered.ts';
 import { origin } from '../../origin.ts';
 import { seenBy } from '../../quantities/seenBy.ts';
+import { unseenPicture } from '../../quantities/unseen.ts';
 import { shootFigure } from '../../quantities/shootFigures.ts';
 import { videoChainDelay } from '../../quantities/videoChainDelay.ts';
 import { question } from '../../question.ts';
@@ -22,6 +23,8 @@ export const sound = question({
   sources: ['ITU-R BT.1359-1 (from memory)'],
   subjects: (ledger) => eachViewer(ledger).filter(({ viewer }) => ledger.at(`needs/viewers/${viewer}/hearsSound`) === true),
   ask: (asking, subject) => {
+    const blind = unseenPicture(asking.ledger, subject);
+    if (blind !== undefined) return blind;
     const seen = seenBy(asking.ledger, subject);
     const chain = videoChainDelay(asking.ledger, subject);
     if (seen === undefined || chain === undefined) return null;

@@ -9,6 +9,7 @@ import { NotEntered } from '../../NotEntered.ts';
 import { origin } from '../../origin.ts';
 import { setOn } from '../../quantities/lineEdits.ts';
 import { type Seen, seenBy } from '../../quantities/seenBy.ts';
+import { unseen } from '../../quantities/unseen.ts';
 import { squeezeOf } from '../../quantities/squeezeOf.ts';
 import { question } from '../../question.ts';
 import { eachViewer, glassesOf } from '../../subjects.ts';
@@ -23,6 +24,8 @@ export const squeeze = question({
   sources: ['common practice'],
   subjects: eachViewer,
   ask: (asking, subject) => {
+    const blind = unseen(asking.ledger, subject);
+    if (blind !== undefined) return blind;
     const seen = seenBy(asking.ledger, subject);
     if (seen === undefined || (seen.leg?.desqueezedBy.length ?? 0) > 0) return null;
     const wanted = new Map<number, string[]>();

@@ -35,8 +35,8 @@ export const carriage = question({
         tight: limit.approval ? `${pack.name} travels only with the approval of the airline.` : `${pack.name} may travel in the cabin; its outlets may make it a power bank.`,
         fails: limit.spares === 0 ? `${pack.name} may not travel with a passenger.` : `${count} of ${pack.name} are more than the crew may carry.`,
       },
-      needs: { amount: { value: count, unit: 'count' }, from: `packs of ${wattHours.toFixed(2)} Wh` },
-      has: { amount: { value: mayCarry, unit: 'count' }, from: `${limit.spares} a person, ${people} in the crew; class ${limit.name}` },
+      needs: { amount: { value: count, unit: 'count' }, from: `packs of ${wattHours.toFixed(2)} Wh`, word: 'packs' },
+      has: { amount: { value: mayCarry, unit: 'count' }, from: `${limit.spares} a person, ${people} in the crew; class ${limit.name}`, word: 'allowed' },
       mends: count > mayCarry && mayCarry > 0 ? [{ says: `leave ${count - mayCarry} behind, or send them as declared cargo` }] : [],
       notes: [limit.says, ...(bank ? [CARRIAGE_OPEN.powerBanks.says] : []), ...(open ? [`As power banks the crew could carry ${bankLimit}.`] : []), `By ${CARRIAGE_EDITION}; airline and carrier decide. Damaged packs do not travel.`],
     });

@@ -34,7 +34,7 @@ export const day = question({
       says: {
         holds: `${found.count} of ${pack.part.name} last till wrap, with ${changesText(found.changes)}.`,
         tight: `${found.count} of ${pack.part.name} just last till wrap.`,
-        fails: `${found.count} of ${pack.part.name} do not last till wrap: ${hoursDark(found)} without power${found.places === 1 ? '' : `, the hours of ${found.places} places added up`}.`,
+        fails: `${found.count} of ${pack.part.name} do not last till wrap: ${hoursDark(found)}.`,
       },
       steps: timeline(ledger, found.events),
       mends: lasts ? [] : mends(asking, subject.day, found, mains),
@@ -44,7 +44,14 @@ export const day = question({
 });
 
 const changesText = (changes: number): string => (changes === 0 ? 'no change' : changes === 1 ? 'one change' : `${changes} changes`);
-const hoursDark = ({ hoursDark: hours, takesLost }: BatteryDay): string => `${printAmount({ value: hours, unit: 'h' })}${takesLost === 0 ? '' : ` and ${takesLost === 1 ? 'one take' : `${takesLost} takes`}`}`;
+
+/** "2 h and 3 takes without power"; hours of several places are hours without a pack on each, and may be more than the day has. */
+function hoursDark({ hoursDark: hours, takesLost, places }: BatteryDay): string {
+  const time = printAmount({ value: hours, unit: 'h' });
+  const takes = takesLost === 0 ? '' : takesLost === 1 ? 'one take' : `${takesLost} takes`;
+  if (places === 1) return `${time}${takes === '' ? '' : ` and ${takes}`} without power`;
+  return `its ${places} places are without power for ${time} between them${takes === '' ? '' : `, and ${takes} with them`}`;
+}
 
 const MOST_SHOWN = 12;
 

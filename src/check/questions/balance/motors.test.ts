@@ -96,3 +96,39 @@ test('without the motors’ torque it is asked for; what hangs on the gimbal its
 });
 
 test('on a tripod it does not arise', () => expect(askAll(motors, gimbalShoot((draft) => (draft.builds.camera.purpose = 'tripod')))).toEqual([]));
+
+/** Outdoors in 1 m/s, a cube of 1 m round all that turns; its middle 200 mm above the centre of mass and 200 mm ahead of it. The wind pushes in the middle. */
+const windy = (draft: Draft) => {
+  Object.assign(draft.kit.parts.body, { centreMm: [0, 0, -37], solids: [{ shape: 'box', sizeMm: [1000, 1000, 1000], atMm: [0, 200, 163] }] });
+  draft.days.one.windMps = 1;
+  draft.shots.portrait.place = 'exterior';
+  draft.assumptions = { 'balance.windOffCentre': 0 };
+};
+// By hand: ½ · 1.225 · (1 × 1.6)² · 1.05 on 1 m² is 1.646 N. Askew at t a cube shows cos t + sin t of that, of which cos t counts about an axis across:
+// most at 22.5°, ½ + √½ = 1.207.
+const GUST_N = 0.5 * 1.225 * 1.6 ** 2 * 1.05;
+const ASKEW = 0.5 + Math.SQRT1_2;
+
+test('a gust adds its push times the height of its middle above the axes to tilt and roll, and times its way ahead to pan', () => {
+  const answer = askOne(motors, gimbalShoot(windy), 'glass=normal');
+  const weight = 2 * 9.80665 * Math.hypot(0.004, 0.017);
+  // The middle of the cube stands 4 + 200 mm above the axes and 200 − 17 mm ahead of them.
+  const [high, ahead] = [0.204, 0.183].map((lever) => ASKEW * GUST_N * lever) as [number, number];
+  expect(answer).toMatchObject({ verdict: 'fails', says: 'The motors of Gimbal do not hold the camera in the wind: a gust turns it about the tilt axis.' });
+  expect(answer.needs?.amount.value).toBeCloseTo(weight + high, 4);
+  expect(answer.steps?.filter(({ says }) => says.startsWith('wind besides')).map(({ amount }) => amount?.value)).toEqual([high, high, ahead].map((moment) => expect.closeTo(moment, 4) as number));
+  // Weight alone is 0.3425 of 0.5 N·m; the rest is held against the square of the speed.
+  expect(answer.mends?.at(-1)).toMatchObject({ use: expect.closeTo(weight / 0.5, 6) as number, says: expect.stringMatching(new RegExp(`up to ${(1.6 * Math.sqrt((0.5 - weight) / high)).toFixed(3)}`)) as string });
+});
+
+test('balanced, weight is nothing and the wind stays: 200 mm above the axes; the edit brings what it promises', () => {
+  const shoot = gimbalShoot(windy);
+  const mend = askOne(motors, shoot, 'glass=normal').mends?.[0];
+  expect(mend?.use).toBeCloseTo((ASKEW * GUST_N * 0.2) / 0.5, 4);
+  expect(askOne(motors, apply(shoot, mend?.edit), 'glass=normal').use).toBeCloseTo(mend?.use ?? 0, 9);
+});
+
+test('indoors no wind gets at it, whatever blows outside', () => {
+  const answer = askOne(motors, gimbalShoot((draft) => { windy(draft); draft.shots.portrait.place = 'interior'; }), 'glass=normal');
+  expect(answer.needs?.amount.value).toBeCloseTo(2 * 9.80665 * Math.hypot(0.004, 0.017), 5);
+});

@@ -58,3 +58,43 @@ test('sliding the pad brings the use it promises, whichever piece the slide is c
     expect(askOne(shoulder, after.value.shoot, 'glass=normal').use).toBeCloseTo(mend!.use!, 9);
   }
 });
+
+test('a gust from the worst side: up or down by its height above the shoulder, sideways by its way ahead of it, both over the way to the hands', () => {
+  // A cube of 1 m round the rig, its middle 250 mm ahead of the middle of the body and 200 mm above; 2 m/s and 1.6 for gusts, pushing in the middle.
+  const shoot = (place: string) => onPad(20, (draft) => {
+    Object.assign(draft.kit.parts.body, { centreMm: [0, 0, -37], solids: [{ shape: 'box', sizeMm: [1000, 1000, 1000], atMm: [0, 200, 213] }] });
+    draft.days.one.windMps = 2;
+    draft.shots.portrait.place = place;
+    draft.assumptions = { 'balance.windOffCentre': 0 };
+  });
+  const still = askOne(shoulder, shoot('interior'), 'glass=normal');
+  const answer = askOne(shoulder, shoot('exterior'), 'glass=normal');
+  // From the drawing: the body's base is 60 mm below its middle and stands on the plate; 45 mm more to the wedge, 50 to the shoulder.
+  const highMm = 200 + 60 + 45 + 50;
+  // The base lies 17 mm ahead of the body's middle, over the plate's middle; the shoulder 20 mm behind that.
+  const aheadMm = 250 - 17 + 20;
+  const pushN = 0.5 * 1.225 * 3.2 ** 2 * 1.05;
+  const stillN = still.needs?.amount.value ?? Number.NaN;
+  // What is seen of the cube from each of eight sides, and its push along and across the camera.
+  const hands = [0, 1, 2, 3, 4, 5, 6, 7].map((side) => {
+    const angle = (side * Math.PI) / 8;
+    const force = pushN * (Math.abs(Math.cos(angle)) + Math.abs(Math.sin(angle)));
+    return Math.hypot(stillN + (Math.abs(force * Math.cos(angle)) * highMm) / 300, (force * Math.sin(angle) * aheadMm) / 300);
+  });
+  expect(answer.needs?.amount.value).toBeCloseTo(Math.max(...hands), 3);
+  expect(answer.steps?.find(({ says }) => says === 'hands hold in still air')?.amount?.value).toBeCloseTo(stillN, 9);
+  expect(still.steps?.some(({ says }) => says.includes('gust'))).toBe(false);
+});
+
+test('in wind too, sliding the pad brings the use it promises', () => {
+  const shoot = onPad(120, (draft) => {
+    draft.kit.parts.pad.points.top.slideMm = [-90, 90];
+    draft.days.one.windMps = 6;
+    draft.shots.portrait.place = 'exterior';
+  });
+  const mend = askOne(shoulder, shoot, 'glass=normal').mends?.find(({ edit }) => edit !== undefined);
+  const after = applyEdit(shoot, mend!.edit!);
+  if (!after.ok) throw new Error('The edit has faults.');
+  // The pad itself stays where it is as the rig goes: the outline is not quite the same.
+  expect(askOne(shoulder, after.value.shoot, 'glass=normal').use! / mend!.use!).toBeCloseTo(1, 1);
+});

@@ -80,3 +80,36 @@ test('200 kinds of 400 g: 80 kg and the screen into five cases of 18 kg net; as 
 });
 
 test('ten thousand stands are freight, and it says so at once', () => expect(askOne(flies, add({ stand: stand(10_000, 10_000) }))).toMatchObject({ verdict: 'fails', says: 'The kit is freight, not baggage.' }));
+
+// NIOSH 94-110 by hand, a case 350 mm deep by handles 300 mm up, from the floor over a sill of 700 mm: 23 · 25/37.5 · (1 − 0.003 · 45) · (0.82 + 4.5/70) = 11.73 kg,
+// of which the case itself is 5 kg: 6.73 kg of things.
+const crewOf = (people: number, count: number, massG = 1000) => flying((draft) => {
+  for (let at = 1; at < people; at += 1) draft.crew[`hand-${at}`] = { role: `hand ${at}` };
+  for (const part of Object.values<Draft>(draft.kit.parts)) delete part.massG;
+  draft.kit.parts.stand = stand(massG, count);
+});
+const casesOf = (shoot: ReturnType<typeof flying>) => stepsOf(shoot).flatMap(({ says, amount }) => (says.startsWith('case ') ? (amount?.value ?? []) : []));
+const notesOf = (shoot: ReturnType<typeof flying>) => askOne(flies, shoot).notes?.join(' ');
+
+test('12 kg and three tickets: two cases that one person lifts each, though one would hold it all', () => {
+  expect(casesOf(crewOf(3, 12))).toEqual([11_000, 11_000]);
+  expect(askOne(flies, crewOf(3, 12)).needs?.from).toContain('by mass 1 would do');
+  expect(notesOf(crewOf(3, 12))).toContain('within what one person should lift');
+});
+
+test('17 kg and two tickets: three would be light enough, but one more than comes with them; two as even as goes', () => {
+  expect(casesOf(crewOf(2, 17)).toSorted((a, b) => a - b)).toEqual([13_000, 14_000]);
+  expect(notesOf(crewOf(2, 17))).toMatch(/two people\. Light enough for one person they would be 3, 1 more than come with the tickets\./);
+});
+
+test('one ticket, 12 kg: one case, never a second for its weight', () => expect(casesOf(crewOf(1, 12))).toEqual([17_000]));
+
+test('a thing of 8 kg is more than one person should lift whatever else is in the case, and it is said', () => {
+  expect(casesOf(crewOf(3, 2, 8000))).toEqual([13_000, 13_000]);
+  expect(notesOf(crewOf(3, 2, 8000))).toContain('Too heavy for one person whatever else is in the case: Heavy stand.');
+});
+
+test('a case lists all that is in it', () => {
+  const parts = Object.fromEntries(Array.from({ length: 30 }, (_, at) => [`extra-${at}`, { name: `Extra ${at}`, kind: 'other', massG: 100 }]));
+  expect(stepsOf(add(parts)).find(({ says }) => says.startsWith('case 1'))?.says).toMatch(/Extra 0 .*Extra 29/);
+});

@@ -103,6 +103,14 @@ describe('all faults come at once, with path and cure', () => {
   });
 });
 
+test('a typical class that is none is told, with the nearest or those of its kind, and stops nothing', () => {
+  const draft = JSON.parse(tinyText) as Draft;
+  draft.kit.parts.body.typical = 'body-ful-frame';
+  draft.kit.parts.focuser.typical = 'front glass';
+  const read = checkShoot(draft);
+  expect(read).toMatchObject({ ok: true, warnings: [{ path: 'kit/parts/body/typical', cure: 'Did you mean "body-full-frame"?' }, { path: 'kit/parts/focuser/typical', cure: expect.stringMatching(/^Classes of this kind: .*variable-diopter/) as string }] });
+});
+
 test('an unknown key is kept, reported, and offered the nearest name', () => {
   const draft = JSON.parse(tinyText) as Draft;
   draft.kit.parts.body.masG = 12;

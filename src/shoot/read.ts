@@ -7,6 +7,7 @@ import { migrate } from './migrate.ts';
 import { readJson } from './readJson.ts';
 import { brokenReferences } from './references.ts';
 import { statedElsewhere } from './statedElsewhere.ts';
+import { unknownClasses } from './unknownClasses.ts';
 import { FORMAT, KIT_FORMAT, MEASURED_FORMAT, type Shoot, kitFile, shoot } from './schema/shoot.ts';
 import type { Kit } from './schema/part.ts';
 
@@ -25,7 +26,7 @@ export function checkShoot(data: unknown): Outcome<Shoot> {
   if (!current.ok) return current;
   const wrongFormat = formatFault(current.value, FORMAT);
   if (wrongFormat !== undefined) return { ok: false, faults: [wrongFormat] };
-  return shaped(shoot, current.value, (value) => [...brokenReferences(value), ...statedElsewhere(value), ...absurdities(value)]);
+  return shaped(shoot, current.value, (value) => [...brokenReferences(value), ...statedElsewhere(value), ...unknownClasses(value.kit), ...absurdities(value)]);
 }
 
 /** Reads a kit file's text. */
@@ -33,7 +34,7 @@ export function readKit(text: string): Outcome<Kit> {
   const json = readJson(text);
   if (!json.ok) return json;
   const wrongFormat = formatFault(json.value, KIT_FORMAT);
-  return wrongFormat === undefined ? shaped(kitFile, json.value, (value) => [...statedElsewhere({ kit: value }), ...absurdities(value)]) : { ok: false, faults: [wrongFormat] };
+  return wrongFormat === undefined ? shaped(kitFile, json.value, (value) => [...statedElsewhere({ kit: value }), ...unknownClasses(value), ...absurdities(value)]) : { ok: false, faults: [wrongFormat] };
 }
 
 function shaped<T>(schema: z.ZodType<T>, data: unknown, furtherFaults: (value: T) => Fault[]): Outcome<T> {

@@ -160,6 +160,16 @@ describe('new', () => {
     for (const argv of [['new', '--help'], ['help', 'new']]) expect((await command(argv)).out.replaceAll(/\s+/g, ' ')).toMatch(/<file>.*anamorphic-2x-50.*monitor-17/);
   });
 
+  test('lists the typical classes by kind, or those of one', async () => {
+    const all = (await command(['new', '--classes'])).out;
+    for (const wanted of [/^cage\n {2}cage +Camera cage$/m, /^rod\n {2}rod-15-200/m, /^arm\n/m, /^gimbal\n/m, /^body\n/m]) expect(all).toMatch(wanted);
+    const arms = (await command(['new', '--classes', 'arm'])).out;
+    expect(arms).toContain('arm-short');
+    expect(arms).not.toContain('cage');
+    expect(await command(['new', '--classes', 'gimbl'])).toMatchObject({ code: 2, err: expect.stringContaining('"gimbal"') as string });
+    expect(await command(['new'])).toMatchObject({ code: 2, err: expect.stringContaining('A file to write is needed') as string });
+  });
+
   test('never writes over a file', async () => {
     const file = inFolder('mine.shoot.json', 'mine');
     expect(await command(['new', file])).toMatchObject({ code: 2, err: expect.stringContaining('exists already') as string });
@@ -228,6 +238,13 @@ describe('check narrowed', () => {
     expect((await command(['check', demo, '--setup', 'jetty-sticks', '--shot', '3', '--question', 'hold.screw'])).out).toMatch(/Nothing was asked: no answer is about .*--shot 3 and --question hold\.screw\s+together\. Leave out --shot or --question/);
     expect((await command(['check', tiny, '--question', 'swap.order'])).out).toMatch(/no answer is about --question swap\.order\. setworthy explain/);
   });
+});
+
+test('columns of a table are told for a kind of part as well: a cage has none of its own', async () => {
+  const cage = (await command(['import', '--columns', 'cage'])).out;
+  expect(cage).toMatch(/^massG/m);
+  expect(cage).not.toMatch(/^lens\//m);
+  expect((await command(['import', '--columns', 'monitor'])).out).toMatch(/^screen\/diagonalMm/m);
 });
 
 test('explain knows how pieces are placed by name, and lists it beside the questions', async () => {

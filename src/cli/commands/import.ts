@@ -4,6 +4,8 @@ import { applyEdit } from '../../shoot/edit/Edit.ts';
 import { addParts } from '../../shoot/edit/addParts.ts';
 import { importKitCsv } from '../../shoot/import/importKitCsv.ts';
 import { columnsOf } from '../../shoot/import/columns.ts';
+import { columnsOfKind } from '../../shoot/import/columnsOfKind.ts';
+import { KINDS } from '../../shoot/schema/part.ts';
 import { looksMeasured, readMeasured, takeMeasured } from '../../shoot/import/measured.ts';
 import { writeShoot } from '../../shoot/write.ts';
 import { looksLikeEdid } from '../../shoot/edid/looksLikeEdid.ts';
@@ -21,7 +23,7 @@ export function command(world: World): Command {
     .description(`${summary}. One bad row loses no other; the exit code is 2 where any was left out.`)
     .argument('[table]', 'a CSV file with a header row, an EDID (bytes or hex text), or the file a phone page gave back')
     .option('--into <file>', 'the shoot file that takes it in')
-    .option('--columns [kind]', 'list the columns a table may have')
+    .option('--columns [kind]', 'list the columns a table may have, for a kind of part or a group of columns')
     .action((table: string | undefined, { into, columns }: { into?: string; columns?: string | true }) => {
       if (columns !== undefined) return world.out(columnsText(columns === true ? '' : columns));
       if (table === undefined || into === undefined) throw new Refusal('', [{ path: '', message: 'Two files are needed.', cure: 'setworthy import kit.csv --into day.shoot.json' }]);
@@ -73,13 +75,18 @@ function importTable(world: World, { table, text, into }: { table: string; text:
   world.out(`${ids.length} ${ids.length === 1 ? 'part' : 'parts'} taken into ${into}: ${ids.join(', ')}\n`);
 }
 
-function columnsText(facet: string): string {
+function columnsText(wanted: string): string {
   const all = [...columnsOf().values()];
-  const facets = [...new Set(all.flatMap(({ path }) => (path.includes('/') ? (path.split('/', 1)[0] ?? []) : [])))];
-  if (facet !== '') chosen(Object.fromEntries(facets.map((one) => [one, {}])), facet, 'group of columns');
-  const columns = all.filter(({ path }) => facet === '' || path.startsWith(`${facet}/`) || !path.includes('/'));
-  const others = facets.filter((one) => one !== facet);
-  const hints = [`Other groups, as a part needs them: ${others.join(', ')}.`, 'Ports, points and modes do not fit in a table: name a class under "typical", or enter them in the file.'];
+  const groups = [...new Set(all.flatMap(({ path }) => (path.includes('/') ? (path.split('/', 1)[0] ?? []) : [])))];
+  if (wanted !== '') chosen(Object.fromEntries([...groups, ...KINDS].map((one) => [one, {}])), wanted, 'kind of part or group of columns');
+  const shown: readonly string[] = wanted === '' ? groups : [...groups.filter((one) => one === wanted), ...(columnsOfKind(wanted) ?? [])];
+  const columns = all.filter(({ path }) => !path.includes('/') || shown.some((group) => path.startsWith(`${group}/`)));
+  const others = groups.filter((one) => !shown.includes(one));
+  const hints = [
+    ...(shown.length === 0 ? [`Of a ${wanted} nothing else is asked in a table.`] : []),
+    ...(wanted === '' ? [`Groups, as a part needs them: ${groups.join(', ')}.`] : [`Other groups, as a part needs them: ${others.join(', ')}.`]),
+    'Ports, points and modes do not fit in a table: name a class under "typical" (setworthy new --classes lists them), or enter them in the file.',
+  ];
   const widest = Math.max(...columns.map(({ path }) => path.length));
-  return `${columns.map(({ path, holds, unit, says }) => `${path.padEnd(widest)}  ${[unit === '' ? holds : `${holds} in ${unit}`, says].filter((word) => word !== '').join('; ')}`).join('\n')}\n${facet === '' ? '' : `\n${hints.map((hint) => wrap(hint, 100)).join('\n')}\n`}`;
+  return `${columns.map(({ path, holds, unit, says }) => `${path.padEnd(widest)}  ${[unit === '' ? holds : `${holds} in ${unit}`, says].filter((word) => word !== '').join('; ')}`).join('\n')}\n\n${hints.map((hint) => wrap(hint, 100)).join('\n')}\n`;
 }

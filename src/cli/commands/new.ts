@@ -10,6 +10,7 @@ import { readAnswer } from '../../shoot/new/readAnswer.ts';
 import { checkShoot } from '../../shoot/read.ts';
 import { writeShoot } from '../../shoot/write.ts';
 import { summaryLine } from '../checkText.ts';
+import { classesText } from '../classesText.ts';
 import { mustBeNamed, writeWhole } from '../files.ts';
 import { paintFor } from '../paint.ts';
 import { Refusal, valueOrRefuse } from '../Refusal.ts';
@@ -19,10 +20,15 @@ import { wrap } from '../wrap.ts';
 export const summary = 'Makes a first shoot of typical parts from a few answers';
 
 export function command(world: World): Command {
-  const made = new Command('new').description(`${summary}. What is not given as an option is asked, or takes its usual value where nobody can be asked.`).argument('<file>', 'the shoot file to write: it must not exist yet');
+  const made = new Command('new').description(`${summary}. What is not given as an option is asked, or takes its usual value where nobody can be asked.`).usage('[options] <file>').argument('[file]', 'the shoot file to write: it must not exist yet')
+    .option('--classes [kind]', 'list the typical classes of parts by kind, and write nothing');
   for (const { key, asks } of FIRST_QUESTIONS) made.option(`--${optionOf(key)} <answer>`, asks);
   made.addHelpText('after', `\nAnswers to choose from:\n${choicesText()}\n`);
-  return made.action((file: string, options: Record<string, string>) => makeNew(world, file, options));
+  return made.action((file: string | undefined, { classes, ...options }: Record<string, string> & { classes?: string | true }) => {
+    if (classes !== undefined) return world.out(classesText(classes === true ? undefined : classes));
+    if (file === undefined) throw new Refusal('', [{ path: '', message: 'A file to write is needed.', cure: 'setworthy new first.shoot.json' }]);
+    return makeNew(world, file, options);
+  });
 }
 
 const optionOf = (key: string): string => key.replace(/Mm$|Px$/, '').replace(/[A-Z]/g, (letter) => `-${letter.toLowerCase()}`);

@@ -4,7 +4,8 @@ import { schemaFaults } from '../../faults/schemaFaults.ts';
 import { absurdities } from '../absurdities.ts';
 import { id as idSchema } from '../schema/basics.ts';
 import { KINDS, type Part, part as partSchema } from '../schema/part.ts';
-import { typicalPart, typicalParts } from '../typical/typicalParts.ts';
+import { typicalPart } from '../typical/typicalParts.ts';
+import { nearClass } from '../unknownClasses.ts';
 import { cellValue } from './cellValue.ts';
 import { type Column, columnsOf } from './columns.ts';
 import { Ids } from './Ids.ts';
@@ -94,7 +95,7 @@ function readRow(cells: readonly string[], columns: readonly (Column | undefined
   const word = (path: string) => entered.find(([column]) => column.path === path)?.[1] as string | undefined;
   const typical = word('typical');
   const base = typical === undefined ? {} : typicalPart(typical);
-  if (base === undefined) return { id: undefined, part: {} as Part, faults: [...faults, noTypical(typical ?? '', row)] };
+  if (base === undefined) return { id: undefined, part: {} as Part, faults: [...faults, noTypical(typical ?? '', word('kind'), row)] };
   const part = structuredClone(base) as Record<string, unknown>;
   for (const [{ path }, value] of entered) if (path !== 'id') setAt(part, path, value);
   const checked = partSchema.safeParse(part);
@@ -108,9 +109,8 @@ function kindCure(fault: Fault): Fault {
   return { ...fault, message: fault.message.replace(/; allowed: .*/, '; it must be a kind of part.'), cure: fault.cure ?? `Kinds: ${KINDS.join(', ')}.` };
 }
 
-function noTypical(wanted: string, row: number): CellFault {
-  const near = nearestName(wanted, Object.keys(typicalParts));
-  return { row, column: 'typical', path: 'typical', message: `There is no typical class "${wanted.slice(0, 60)}".`, ...(near === undefined ? {} : { cure: `Did you mean "${near}"?` }) };
+function noTypical(wanted: string, kind: string | undefined, row: number): CellFault {
+  return { row, column: 'typical', path: 'typical', message: `There is no typical class "${wanted.slice(0, 60)}".`, ...nearClass(wanted, kind) };
 }
 
 function setAt(target: Record<string, unknown>, path: string, value: unknown): void {

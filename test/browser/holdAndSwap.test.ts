@@ -2,7 +2,7 @@ import { readFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { PHONE, type Site, TABLET, builtPage, executablePath, freshPage, launch, openDemo, plainSite } from './browser.ts';
+import { DESK, PHONE, type Site, TABLET, builtPage, executablePath, freshPage, launch, openDemo, plainSite } from './browser.ts';
 
 let browser: Browser;
 let site: Site;
@@ -43,14 +43,18 @@ describe.skipIf(executablePath === undefined)('forces, swings and swaps in a bro
     const panel = page.getByRole('region', { name: 'Forces' });
     const rows = panel.getByRole('row');
     await rows.nth(3).waitFor();
-    await expect.poll(() => page.locator('.rig-label.figure').count()).toBeGreaterThan(2);
+    await expect.poll(() => page.locator('.force-label').count()).toBeGreaterThan(2);
     expect(await panel.innerText()).toMatch(/Estimate, not a load rating/);
     expect((await canvas(page)).equals(bare)).toBe(false);
     const heaviest = await rows.nth(1).innerText();
     await panel.getByLabel('Carried under').selectOption({ label: 'its own weight, looking down' });
     await expect.poll(() => rows.nth(1).innerText()).not.toBe(heaviest);
     await panel.getByLabel('Carried under').selectOption({ index: 5 });
-    await panel.getByRole('row', { name: /^teeth on/ }).first().waitFor();
+    await panel.getByText(/^The gust pushes with [\d.]+.N in all/).waitFor();
+    await panel.getByText(/^\d+ more$/).click();
+    await panel.getByRole('row', { name: /^\d+ wind on/ }).first().waitFor();
+    await panel.getByLabel('Carried under').selectOption({ index: 7 });
+    await panel.getByRole('row', { name: /^\d+ teeth on/ }).first().waitFor();
     await panel.getByLabel('Carried under').selectOption({ index: 0 });
     await page.getByRole('list', { name: 'Pieces' }).getByRole('button', { name: 'Old 2× block' }).click();
     await panel.getByRole('heading', { name: 'All that acts on Old 2× block' }).waitFor();
@@ -61,6 +65,26 @@ describe.skipIf(executablePath === undefined)('forces, swings and swaps in a bro
     await overlay(page, 'forces');
     await panel.waitFor({ state: 'detached' });
     expect(complaints).toEqual([]);
+    await context.close();
+  });
+
+  test.each([['desk', DESK], ['phone', PHONE]] as const)('on a %s no label of an arrow covers another; a row and its arrow point at each other', async (_, viewport) => {
+    const { page, context } = await freshPage(browser, { viewport });
+    await openRig(page, 'jetty-sticks');
+    await overlay(page, 'forces');
+    const labels = page.locator('.force-label');
+    await expect.poll(() => labels.count()).toBe(6);
+    const boxes = await labels.evaluateAll((all) => all.map((one) => one.getBoundingClientRect().toJSON() as { left: number; right: number; top: number; bottom: number }));
+    const room = (await page.locator('.rig-room').boundingBox()) ?? { x: 0, y: 0, width: 0, height: 0 };
+    for (const [at, a] of boxes.entries()) {
+      expect(a.left >= room.x && a.right <= room.x + room.width && a.top >= room.y - 1 && a.bottom <= room.y + room.height + 1).toBe(true);
+      for (const b of boxes.slice(at + 1)) expect(a.right <= b.left || b.right <= a.left || a.bottom <= b.top + 1 || b.bottom <= a.top + 1).toBe(true);
+    }
+    const pointed = () => page.locator('.force-label[data-pointed="true"] b').innerText();
+    await page.getByRole('region', { name: 'Forces' }).getByRole('row').nth(2).getByRole('button').focus();
+    await expect.poll(pointed).toBe('2');
+    await labels.filter({ hasText: /^3/ }).hover();
+    await expect.poll(() => page.locator('.forces tr[data-pointed="true"] b').innerText()).toBe('3');
     await context.close();
   });
 

@@ -280,6 +280,18 @@ describe.skipIf(executablePath === undefined)('the page in a browser', { timeout
     await context.close();
   });
 
+  test('on a phone every view is in sight in the bar, whole', async () => {
+    const { page, context } = await freshPage(browser, { viewport: PHONE, hasTouch: true });
+    await openDemo(page, site.url);
+    const links = page.getByRole('navigation', { name: 'Views' }).getByRole('link');
+    expect(await links.allInnerTexts()).toEqual(VIEWS);
+    const cut = await links.evaluateAll((all) => all.filter((one) => { const { left, right, bottom } = one.getBoundingClientRect(); return left < 0 || right > innerWidth || bottom > innerHeight || one.scrollWidth > one.clientWidth; }).map((one) => one.textContent));
+    expect(cut).toEqual([]);
+    await links.last().tap();
+    await page.locator('[aria-current="page"]', { hasText: 'papers' }).waitFor();
+    await context.close();
+  });
+
   test('arrow keys walk the questions, Enter opens the working', async () => {
     const { page, context } = await freshPage(browser);
     await openDemo(page, site.url);

@@ -3,8 +3,15 @@ import type { RigForces } from '../../jobs/views/rigForces.ts';
 import type { RigPiece } from '../../jobs/views/rigView.ts';
 import { printAmount } from '../../units/print.ts';
 import { type Arrow, arrowsOf, wayWords } from './arrows.ts';
+import { type ArrowLabel, rowId } from './ForceLabels.tsx';
 
-interface Props {
+/** The arrow that is pointed at, in the drawing or in the list, and how to point at another. */
+interface PointedAt {
+  readonly pointed: string | undefined;
+  readonly point: (key: string | undefined) => void;
+}
+
+interface Props extends PointedAt {
   readonly view: ForcesView;
   readonly pieces: readonly RigPiece[];
   readonly piece: RigPiece | undefined;
@@ -12,8 +19,8 @@ interface Props {
 }
 
 /** Which load is looked at, and what it does: the drawing's arrows in figures. */
-export function ForcesPanel({ view: { loads, load, forces, notes, loose }, pieces, piece, choose }: Props) {
-  const nameOf = (ref: string) => pieces.find((one) => one.ref === ref)?.name ?? ref;
+export function ForcesPanel({ view: { loads, load, forces, notes, loose }, pieces, piece, choose, ...pointedAt }: Props) {
+  const nameOf = namesIn(pieces);
   return (
     <section className="rig-panel" aria-label="Forces">
       {loads.length > 0 && (
@@ -22,7 +29,7 @@ export function ForcesPanel({ view: { loads, load, forces, notes, loose }, piece
           <select value={load} onChange={({ target }) => choose(target.value)}>{loads.map(({ id, says }) => <option key={id} value={id}>{says}</option>)}</select>
         </label>
       )}
-      {loose.length > 0 ? <Loose names={loose} /> : !forces.ok ? <p>{forces.says}</p> : <Carried forces={forces.value} piece={piece} nameOf={nameOf} />}
+      {loose.length > 0 ? <Loose names={loose} /> : !forces.ok ? <p>{forces.says}</p> : <Carried forces={forces.value} piece={piece} nameOf={nameOf} {...pointedAt} />}
       {notes.map((note) => <p key={note} className="about">{note}</p>)}
     </section>
   );
@@ -39,7 +46,13 @@ function Loose({ names }: { readonly names: readonly string[] }) {
 
 const FIRST = 8;
 
-function Carried({ forces, piece, nameOf }: { readonly forces: RigForces; readonly piece: RigPiece | undefined; readonly nameOf: (ref: string) => string }) {
+interface CarriedProps extends PointedAt {
+  readonly forces: RigForces;
+  readonly piece: RigPiece | undefined;
+  readonly nameOf: (ref: string) => string;
+}
+
+function Carried({ forces, piece, nameOf, ...pointedAt }: CarriedProps) {
   const arrows = arrowsOf(forces, piece?.ref);
   const joints = arrows.filter(({ kind }) => kind !== 'weight' || piece !== undefined);
   const [first, rest] = piece === undefined ? [joints.slice(0, FIRST), joints.slice(FIRST)] : [joints, []];
@@ -47,23 +60,33 @@ function Carried({ forces, piece, nameOf }: { readonly forces: RigForces; readon
   return (
     <>
       <h3>{title}</h3>
-      {piece === undefined ? <p className="about">Arrows: a joint on the piece it holds; dashed, weights; black, what holds the rig. Choose a piece to see all that acts on it.</p> : <p className="about">They add up to nothing: it is at rest. Bent arrows are moments.</p>}
+      {piece === undefined ? <p className="about">Arrows: a joint on the piece it holds; dashed, weights; black, what holds the rig{forces.outer.some(({ kind }) => kind === 'wind') && '; blue, wind'}. Point at a row or an arrow to see which is which; choose a piece to see all that acts on it.</p> : <p className="about">They add up to nothing: it is at rest. Bent arrows are moments.</p>}
       {arrows.length === 0 && <p>{piece?.name} is no part of what is solved here.</p>}
-      <Table arrows={first} nameOf={nameOf} label={title} />
-      {rest.length > 0 && <details><summary>{rest.length} more</summary><Table arrows={rest} nameOf={nameOf} label="More joints" /></details>}
+      <Table arrows={first} nameOf={nameOf} label={title} {...pointedAt} />
+      {rest.length > 0 && <details><summary>{rest.length} more</summary><Table arrows={rest} nameOf={nameOf} label="More joints" {...pointedAt} /></details>}
     </>
   );
 }
 
-function Table({ arrows, nameOf, label }: { readonly arrows: readonly Arrow[]; readonly nameOf: (ref: string) => string; readonly label: string }) {
+interface TableProps extends PointedAt {
+  readonly arrows: readonly Arrow[];
+  readonly nameOf: (ref: string) => string;
+  readonly label: string;
+}
+
+function Table({ arrows, nameOf, label, pointed, point }: TableProps) {
   if (arrows.length === 0) return null;
   return (
     <table className="forces" aria-label={label}>
       <thead><tr><th scope="col">what</th><th scope="col" className="figure">force</th><th scope="col">way</th><th scope="col" className="figure">moment</th></tr></thead>
       <tbody>
         {arrows.map((arrow) => (
-          <tr key={arrow.key}>
-            <th scope="row"><Says arrow={arrow} nameOf={nameOf} /></th>
+          <tr key={arrow.key} data-pointed={arrow.key === pointed} onPointerEnter={() => point(arrow.key)} onPointerLeave={() => point(undefined)}>
+            <th scope="row">
+              <button type="button" className="plain" id={rowId(arrow.number)} onFocus={() => point(arrow.key)} onClick={() => point(arrow.key)} onBlur={() => point(undefined)}>
+                <b>{arrow.number}</b><span>{saysOf(arrow, nameOf)} {arrow.joint !== undefined && <small>{arrow.joint.type}</small>}</span>
+              </button>
+            </th>
             <td className="figure">{forceOf(arrow)}</td>
             <td>{wayWords(arrow.forceN)}</td>
             <td className="figure">{momentOf(arrow)}</td>
@@ -74,14 +97,20 @@ function Table({ arrows, nameOf, label }: { readonly arrows: readonly Arrow[]; r
   );
 }
 
-function Says({ arrow: { kind, joint, ref }, nameOf }: { readonly arrow: Arrow; readonly nameOf: (ref: string) => string }) {
-  if (joint !== undefined) return <>{nameOf(joint.by)} on {nameOf(joint.on)} <small>{joint.type}</small></>;
-  const says = { weight: 'weight of', teeth: 'teeth on', ground: 'what holds it, on', joint: '' }[kind];
-  return <>{says} {nameOf(ref ?? '')}</>;
+const OUTER: Readonly<Record<Exclude<Arrow['kind'], 'joint'>, string>> = { weight: 'weight of', wind: 'wind on', teeth: 'teeth on', ground: 'what holds it, on' };
+
+function saysOf({ kind, joint, ref }: Arrow, nameOf: (ref: string) => string): string {
+  if (joint !== undefined) return `${nameOf(joint.by)} on ${nameOf(joint.on)}`;
+  return kind === 'joint' ? '' : `${OUTER[kind]} ${nameOf(ref ?? '')}`;
 }
 
+const namesIn = (pieces: readonly RigPiece[]) => (ref: string): string => pieces.find((one) => one.ref === ref)?.name ?? ref;
+
+/** What is written beside an arrow: its number, what its row says, and how strong it is. */
+export const arrowLabel = (arrow: Arrow, pieces: readonly RigPiece[]): ArrowLabel => ({ key: arrow.key, number: arrow.number, name: saysOf(arrow, namesIn(pieces)), force: forceOf(arrow) });
+
 /** A force as it is printed, to a hundredth of a newton. */
-export const forceOf = ({ forceN }: Arrow): string => printAmount({ value: roundTo(Math.hypot(...forceN), 100), unit: 'N' });
+const forceOf = ({ forceN }: Arrow): string => printAmount({ value: roundTo(Math.hypot(...forceN), 100), unit: 'N' });
 function momentOf({ momentNm }: Arrow): string {
   const value = roundTo(Math.hypot(...momentNm), 1000);
   return value === 0 ? '' : printAmount({ value, unit: 'N·m' });

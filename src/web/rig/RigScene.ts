@@ -6,9 +6,10 @@ import type { Vector } from '../../assembly/placing/Transform.ts';
 import type { RigBody, RigView } from '../../jobs/views/rigView.ts';
 import type { RigForces } from '../../jobs/views/rigForces.ts';
 import type { Swing } from '../../jobs/views/swingView.ts';
-import { arrowsOf, spanMm } from './arrows.ts';
-import { forceArrows, tipOf } from './forceArrows.ts';
+import { type Arrow, arrowsOf, spanMm } from './arrows.ts';
+import { forceArrows, seen, tipOf } from './forceArrows.ts';
 import { aim, step } from './gliding.ts';
+import type { ArrowPlaces } from './ForceLabels.tsx';
 import { overlayLines } from './overlayLines.ts';
 import { colour, groundNow, tone } from './paints.ts';
 import { Pointing } from './Pointing.ts';
@@ -28,6 +29,8 @@ export interface Shown {
   readonly pull: Vector | undefined;
   /** Forces to draw as arrows. */
   readonly forces: RigForces | undefined;
+  /** The key of the arrow that is pointed at. */
+  readonly pointed: string | undefined;
   /** A swing to show, so many times as far as it is stated. */
   readonly swing: { readonly swing: Swing; readonly magnified: number } | undefined;
   /** Where in the swing it is held still, −1 to 1; or that it plays. */
@@ -50,6 +53,9 @@ export interface SceneEvents {
   /** How far the swing has come while it plays. */
   readonly swung: (share: number) => void;
 }
+
+/** As near to an arrow as one means it. */
+const FINGER_PX = 7;
 
 const DIRECTIONS: Readonly<Record<Side, Vector>> = { 'three quarter': [0.75, 0.5, 0.8], side: [1, 0.0001, 0], top: [0.0001, 1, 0.0002], front: [0, 0.0001, 1] };
 
@@ -96,7 +102,7 @@ export class RigScene {
     this.#overlays.removeFromParent();
     this.#overlays.traverse((one) => one instanceof Mesh && (one.geometry as BufferGeometry).dispose());
     this.#overlays = overlayLines(shown, colour);
-    if (shown.forces !== undefined) this.#overlays.add(forceArrows(arrowsOf(shown.forces, shown.selected), spanMm(shown.forces), shown.selected !== undefined, colour));
+    if (shown.forces !== undefined) this.#overlays.add(forceArrows(arrowsOf(shown.forces, shown.selected), { span: spanMm(shown.forces), moments: shown.selected !== undefined, pointed: shown.pointed, paint: colour }));
     this.#scene.add(this.#overlays);
     this.#beginSwing(shown);
     if (this.#framed !== shown.build) this.look('three quarter');
@@ -132,13 +138,25 @@ export class RigScene {
     return [...this.#bodies].map(([ref, body]) => ({ key: ref, ...this.#onCanvas(new Box3().setFromObject(body).getCenter(new Vector3())) }));
   }
 
-  /** Where the tips of the strongest arrows are, and of all that act on a piece chosen. */
-  tips(most: number): Spot[] {
+  /** Where the arrows that are drawn end, and how far the rig reaches to either side, for labels beside it. */
+  arrowPlaces(): ArrowPlaces {
+    const { clientWidth: width, clientHeight: height } = this.#canvas;
+    const corners = [...this.#bodies.values()].flatMap((body) => cornersOf(new Box3().setFromObject(body))).map((corner) => this.#onCanvas(corner).x);
+    return { width, height, left: Math.min(width / 2, ...corners), right: Math.max(width / 2, ...corners), tips: this.#arrows().map(({ key, tip }) => ({ key, ...this.#onCanvas(tip) })) };
+  }
+
+  /** The arrow that passes under a place on the canvas. */
+  arrowAt(x: number, y: number): string | undefined {
+    const near = this.#arrows().map(({ key, arrow, tip }) => ({ key, px: fromStretch({ x, y }, this.#onCanvas(new Vector3(...arrow.atMm)), this.#onCanvas(tip)) }));
+    return near.filter(({ px }) => px < FINGER_PX).toSorted((a, b) => a.px - b.px)[0]?.key;
+  }
+
+  #arrows(): { readonly key: string; readonly arrow: Arrow; readonly tip: Vector3 }[] {
     const { forces, selected } = this.#shown ?? {};
     if (forces === undefined) return [];
     const arrows = arrowsOf(forces, selected);
     const strongestN = Math.max(...arrows.map(({ forceN }) => Math.hypot(...forceN)), 1e-9);
-    return arrows.filter(({ forceN }) => Math.hypot(...forceN) > 0.02 * strongestN).slice(0, most).map((arrow) => ({ key: arrow.key, ...this.#onCanvas(tipOf(arrow, spanMm(forces), strongestN)) }));
+    return seen(arrows).map((arrow) => ({ key: arrow.key, arrow, tip: tipOf(arrow, spanMm(forces), strongestN) }));
   }
 
   #onCanvas(at: Vector3): { readonly x: number; readonly y: number } {
@@ -248,4 +266,18 @@ export class RigScene {
     }
     return moving;
   }
+}
+
+const cornersOf = ({ min, max }: Box3): Vector3[] => [min.x, max.x].flatMap((x) => [min.y, max.y].flatMap((y) => [min.z, max.z].map((z) => new Vector3(x, y, z))));
+
+interface Place {
+  readonly x: number;
+  readonly y: number;
+}
+
+/** How far a place is from a stretch between two others. */
+function fromStretch({ x, y }: Place, a: Place, b: Place): number {
+  const [dx, dy] = [b.x - a.x, b.y - a.y];
+  const share = Math.min(1, Math.max(0, ((x - a.x) * dx + (y - a.y) * dy) / Math.max(dx * dx + dy * dy, 1e-9)));
+  return Math.hypot(x - a.x - share * dx, y - a.y - share * dy);
 }

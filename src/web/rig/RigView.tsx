@@ -5,7 +5,7 @@ import { type Looking, useLooking, useView } from '../state/looking.ts';
 import { desk } from '../worker/desk.ts';
 import { arrowsOf } from './arrows.ts';
 import { Findings } from './Findings.tsx';
-import { ForcesPanel, forceOf } from './ForcesPanel.tsx';
+import { ForcesPanel, arrowLabel } from './ForcesPanel.tsx';
 import { PieceSheet } from './PieceSheet.tsx';
 import { RigDrawing } from './RigDrawing.tsx';
 import type { Overlay, Side } from './RigScene.ts';
@@ -16,8 +16,8 @@ import { useSwing } from './useSwing.ts';
 import { useSwingShow } from './useSwingShow.ts';
 
 const OVERLAYS: readonly (readonly [Overlay, string])[] = [['labels', 'labels'], ['view', 'view'], ['mass', 'centre of mass'], ['lines', 'lines'], ['collisions', 'collisions'], ['forces', 'forces'], ['swing', 'swing']];
-/** Labels at the tips of arrows: more would cover each other. */
-const TIPS = 6;
+/** Labels beside the rig: more would not be looked at. */
+const LABELLED = 6;
 const SIDES: readonly Side[] = ['three quarter', 'side', 'top', 'front'];
 
 /** The rig: what stands where, moved by hand, with what waits for a place in a tray. */
@@ -47,7 +47,7 @@ function Drawn({ rig, looking }: { readonly rig: Rig; readonly looking: Looking 
   const way = piece?.heldBy?.ways.find(({ key }) => key.endsWith('Mm'));
   const pull = usePull(looking, piece?.ref, way?.key);
   const drag = useDrag(piece, way);
-  const worked = useWorkedOut(looking, overlays, build, piece);
+  const worked = useWorkedOut(looking, overlays, build, piece, rig);
   const own = rig.pieces.filter((one) => one.build === build);
   return (
     <>
@@ -57,7 +57,7 @@ function Drawn({ rig, looking }: { readonly rig: Rig; readonly looking: Looking 
         <span role="group" aria-label="Show">{OVERLAYS.map(([one, says]) => <button key={one} type="button" aria-pressed={overlays.has(one)} onClick={() => setOverlays(toggled(overlays, one))}>{says}</button>)}</span>
       </div>
       <RigDrawing
-        view={rig} build={build} selected={piece?.ref} overlays={overlays} pull={pull} side={side} pick={select} drag={drag} forces={worked.carried} tips={worked.tips} swing={worked.show.swing}
+        view={rig} build={build} selected={piece?.ref} overlays={overlays} pull={pull} side={side} pick={select} drag={drag} forces={worked.carried} arrows={worked.arrows} pointed={worked.pointed} point={worked.point} swing={worked.show.swing}
         held={worked.show.plays ? 'plays' : worked.show.held} swungTo={worked.show.swungTo} caption={worked.show.caption}
       />
       <WorkedOut worked={worked} rig={rig} build={build} piece={piece} />
@@ -74,14 +74,16 @@ function Drawn({ rig, looking }: { readonly rig: Rig; readonly looking: Looking 
 }
 
 /** What is worked out for the overlays: forces as they are wanted, swings when first wanted. */
-function useWorkedOut(looking: Looking, overlays: ReadonlySet<Overlay>, build: string, piece: RigPiece | undefined) {
+function useWorkedOut(looking: Looking, overlays: ReadonlySet<Overlay>, build: string, piece: RigPiece | undefined, rig: Rig) {
   const forces = useForces(looking, overlays.has('forces'));
   const swings = overlays.has('swing');
   const study = useSwing(looking, swings);
   const show = useSwingShow(swings && study.found?.ok === true && study.found.value.build === build ? study.found.value : undefined);
   const carried = forces.view?.build === build && forces.view.forces.ok ? forces.view.forces.value : undefined;
-  const tips = useMemo(() => new Map(carried === undefined ? [] : arrowsOf(carried, piece?.ref).slice(0, TIPS).map((arrow) => [arrow.key, forceOf(arrow)])), [carried, piece?.ref]);
-  return { forces, carried, tips, swings, study, show };
+  const [pointed, point] = useState<string | undefined>();
+  const all = useMemo(() => (carried === undefined ? [] : arrowsOf(carried, piece?.ref)), [carried, piece?.ref]);
+  const arrows = all.filter(({ key, number }) => number <= LABELLED || key === pointed).map((arrow) => arrowLabel(arrow, rig.pieces));
+  return { forces, carried, arrows, pointed: all.some(({ key }) => key === pointed) ? pointed : undefined, point, swings, study, show };
 }
 
 /** One overlay more or less. Arrows on pieces that swing would say nothing, so one of the two goes when the other comes. */
@@ -101,11 +103,11 @@ interface WorkedOutProps {
 }
 
 /** The figures of what the overlays show. They are those of the camera; beside another build this is said. */
-function WorkedOut({ worked: { forces, swings, study, show }, rig, build, piece }: WorkedOutProps) {
+function WorkedOut({ worked: { forces, swings, study, show, pointed, point }, rig, build, piece }: WorkedOutProps) {
   const of = forces.view?.build ?? (study.found?.ok === true ? study.found.value.build : build);
   if (of !== build && (swings || forces.view !== undefined)) return <p className="rig-says">Forces and swings are worked out for {rig.builds.find(({ id }) => id === of)?.name ?? of}; choose it above.</p>;
   if (swings) return <SwingPanel study={study} show={show} />;
-  return forces.view === undefined ? null : <ForcesPanel view={forces.view} pieces={rig.pieces} piece={piece} choose={forces.choose} />;
+  return forces.view === undefined ? null : <ForcesPanel view={forces.view} pieces={rig.pieces} piece={piece} choose={forces.choose} pointed={pointed} point={point} />;
 }
 
 /** Pieces that stand nowhere yet. They are judged all the same, where no place is needed. */

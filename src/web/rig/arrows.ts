@@ -4,7 +4,9 @@ import type { RigForces } from '../../jobs/views/rigForces.ts';
 /** One force to draw and to read. */
 export interface Arrow {
   readonly key: string;
-  readonly kind: 'joint' | 'weight' | 'teeth' | 'ground';
+  /** Its place in the list, from 1: what its arrow and its row are both called by. */
+  readonly number: number;
+  readonly kind: 'joint' | 'weight' | 'wind' | 'teeth' | 'ground';
   readonly atMm: Vector;
   readonly forceN: Vector;
   readonly momentNm: Vector;
@@ -14,17 +16,20 @@ export interface Arrow {
   readonly ref?: string;
 }
 
-/** Everything that acts on one piece; without one, what each joint does to the piece it holds, and what acts on the rig from outside. The strongest first. */
+/** Everything that acts on one piece; without one, what each joint does to the piece it holds, and what acts on the rig from outside, weights after the rest. The strongest first. */
 export function arrowsOf({ joints, outer }: RigForces, selected: string | undefined): Arrow[] {
-  const own = outer.filter(({ ref }) => selected === undefined || ref === selected).map((one, at): Arrow => ({ ...one, key: `outer ${at}` }));
-  const held = joints.flatMap(({ path, by, on, type, ...force }): Arrow[] => {
-    const arrow: Arrow = { ...force, key: path, kind: 'joint', joint: { by, on, type } };
+  const own = outer.filter(({ ref }) => selected === undefined || ref === selected).map((one, at): Unnumbered => ({ ...one, key: `outer ${at}` }));
+  const held = joints.flatMap(({ path, by, on, type, ...force }): Unnumbered[] => {
+    const arrow: Unnumbered = { ...force, key: path, kind: 'joint', joint: { by, on, type } };
     if (selected === undefined || on === selected) return [arrow];
     if (by !== selected) return [];
     return [{ ...arrow, forceN: scale(force.forceN, -1), momentNm: scale(force.momentNm, -1), joint: { by: on, on: by, type } }];
   });
-  return [...held, ...own].toSorted((a, b) => length(b.forceN) - length(a.forceN));
+  const last = ({ kind }: Unnumbered): number => (selected === undefined && kind === 'weight' ? 1 : 0);
+  return [...held, ...own].toSorted((a, b) => last(a) - last(b) || length(b.forceN) - length(a.forceN)).map((arrow, at) => ({ ...arrow, number: at + 1 }));
 }
+
+type Unnumbered = Omit<Arrow, 'number'>;
 
 /** From the outermost place where something acts to the furthest from it: what arrows are sized by. */
 export function spanMm({ joints, outer }: RigForces): number {

@@ -7,26 +7,41 @@ type Paint = (name: string) => Color;
 /** The longest arrow, as a share of the span of all places; shorter than a hair is left out, but not from the list. */
 const LONGEST = 0.42;
 const HAIR = 0.015;
-const COLOURS: Readonly<Record<Arrow['kind'], string>> = { joint: '--accent', weight: '--quiet', teeth: '--ink', ground: '--ink' };
+const COLOURS: Readonly<Record<Arrow['kind'], string>> = { joint: '--accent', weight: '--quiet', wind: '--video', teeth: '--ink', ground: '--ink' };
 const ALONG_Y = new Vector3(0, 1, 0);
 const ALONG_Z = new Vector3(0, 0, 1);
 
+export interface Wanted {
+  readonly span: number;
+  readonly moments: boolean;
+  /** The arrow that is pointed at: the others step back. */
+  readonly pointed: string | undefined;
+  readonly paint: Paint;
+}
+
 /** Arrows over the solids, as long as their forces are strong; moments as bent arrows where they are wanted. */
-export function forceArrows(arrows: readonly Arrow[], span: number, moments: boolean, paint: Paint): Group {
+export function forceArrows(arrows: readonly Arrow[], { span, moments, pointed, paint }: Wanted): Group {
   const group = new Group();
   const strongest = Math.max(...arrows.map(({ forceN }) => length(forceN)), 1e-9);
   const hardest = Math.max(...arrows.map(({ momentNm }) => length(momentNm)), 1e-9);
   for (const arrow of arrows) {
-    const material = new MeshBasicMaterial({ color: paint(COLOURS[arrow.kind]), depthTest: false, transparent: true });
+    const own = arrow.key === pointed;
+    const material = new MeshBasicMaterial({ color: paint(own ? '--accent' : COLOURS[arrow.kind]), depthTest: false, transparent: true, opacity: pointed === undefined || own ? 1 : 0.25 });
     const [force, moment] = [length(arrow.forceN) / strongest, length(arrow.momentNm) / hardest];
     if (force > HAIR) group.add(straight(arrow, span, force, material));
-    if (moments && moment > 0.05) group.add(bent(arrow, span * (0.03 + 0.05 * moment), material));
+    if ((moments || own) && moment > 0.05) group.add(bent(arrow, span * (0.03 + 0.05 * moment), material));
   }
   group.traverse((one) => (one.renderOrder = 3));
   return group;
 }
 
-/** The tip of an arrow, where its label goes. */
+/** Arrows long enough to be drawn. */
+export function seen(arrows: readonly Arrow[]): Arrow[] {
+  const strongest = Math.max(...arrows.map(({ forceN }) => length(forceN)), 1e-9);
+  return arrows.filter(({ forceN }) => length(forceN) > HAIR * strongest);
+}
+
+/** The end of an arrow that stands free of the place where the force acts. */
 export function tipOf({ atMm, forceN, kind }: Arrow, span: number, strongestN: number): Vector3 {
   const at = new Vector3(...atMm);
   return kind === 'ground' ? at.sub(new Vector3(...forceN).multiplyScalar((LONGEST * span) / strongestN)) : at.add(new Vector3(...forceN).multiplyScalar((LONGEST * span) / strongestN));
@@ -55,7 +70,7 @@ function shaft(long: number, thick: number, kind: Arrow['kind'], material: Mater
     rod.position.y = long / 2;
     return rod;
   }
-  const dashes = new Line(new BufferGeometry().setFromPoints([new Vector3(), new Vector3(0, long, 0)]), new LineDashedMaterial({ color: (material as MeshBasicMaterial).color, dashSize: 6, gapSize: 4, depthTest: false, transparent: true }));
+  const dashes = new Line(new BufferGeometry().setFromPoints([new Vector3(), new Vector3(0, long, 0)]), new LineDashedMaterial({ color: (material as MeshBasicMaterial).color, opacity: material.opacity, dashSize: 6, gapSize: 4, depthTest: false, transparent: true }));
   dashes.computeLineDistances();
   return dashes;
 }

@@ -1,4 +1,5 @@
-import { type Fault, type Outcome, faultText } from '../faults/Fault.ts';
+import type { Fault, Outcome } from '../faults/Fault.ts';
+import { toldOnce } from '../faults/toldOnce.ts';
 
 /** More than these are not read at once; mending the first often mends the rest. */
 const MOST_SHOWN = 100;
@@ -9,8 +10,9 @@ export class Refusal extends Error {
 
   /** `where` is the file or argument the faults are in. */
   constructor(where: string, faults: readonly Fault[]) {
-    const shown = faults.slice(0, MOST_SHOWN).map((fault) => `${where === '' ? '' : `${where}: `}${faultText(fault)}`);
-    super([...shown, ...(faults.length > MOST_SHOWN ? [`${where === '' ? '' : `${where}: `}${faults.length - MOST_SHOWN} more faults are not shown.`] : [])].join('\n'));
+    const at = where === '' ? '' : `${where}: `;
+    const told = toldOnce(faults).map((text) => `${at}${text}`);
+    super([...told.slice(0, MOST_SHOWN), ...(told.length > MOST_SHOWN ? [`${at}${told.length - MOST_SHOWN} more faults are not shown.`] : [])].join('\n'));
     this.name = 'Refusal';
     this.faults = faults;
   }

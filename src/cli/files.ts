@@ -5,7 +5,7 @@ import type { Fault } from '../faults/Fault.ts';
 import { readShoot } from '../shoot/read.ts';
 import { MOST_CHARACTERS } from '../shoot/readJson.ts';
 import type { Shoot } from '../shoot/schema/shoot.ts';
-import { faultText } from '../faults/Fault.ts';
+import { toldOnce } from '../faults/toldOnce.ts';
 import { readBytes } from './readBytes.ts';
 import { Refusal, valueOrRefuse } from './Refusal.ts';
 import type { World } from './World.ts';
@@ -56,7 +56,7 @@ function refusingSystem<T>(path: string, work: () => T): T {
 export function loadShoot(world: World, path: string): Shoot {
   const outcome = readShoot(readText(path));
   const shoot = valueOrRefuse(outcome, path);
-  if (outcome.ok) for (const warning of outcome.warnings) world.err(`${path}: ${faultText(warning)} It is kept as it is.\n`);
+  if (outcome.ok) for (const warning of toldOnce(outcome.warnings)) world.err(`${path}: ${warning} It is kept as it is.\n`);
   return shoot;
 }
 

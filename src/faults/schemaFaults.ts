@@ -26,7 +26,7 @@ function issueFaults(issue: Issue, read: Read, prefix: readonly PropertyKey[]): 
       return issue.keys.map((key) => ({
         path: pathOf([...keys, key]),
         message: `There is no key ${shown(key)} here.`,
-        ...cureFor(key, knownKeys(read.schema, keys)),
+        ...keyCure(key, knownKeys(read.schema, keys)),
         severity: 'unknown key' as const,
       }));
     case 'invalid_type':
@@ -102,6 +102,15 @@ const cut = (text: string, most: number): string => (text.length > most ? `${tex
 function cureFor(found: string, known: Iterable<string>): { cure?: string } {
   const near = nearestName(found, known);
   return near === undefined ? {} : { cure: `Did you mean "${near}"?` };
+}
+
+/** The key that was meant: the nearest by its letters, else the longest that one begins with or that begins with it, such as `out` for "outward". */
+function keyCure(found: string, known: readonly string[]): { cure?: string } {
+  const near = cureFor(found, known);
+  if (near.cure !== undefined || found.length < 2) return near;
+  const low = found.toLowerCase();
+  const begun = known.filter((key) => key.length > 1 && (low.startsWith(key.toLowerCase()) || key.toLowerCase().startsWith(low))).toSorted((a, b) => b.length - a.length);
+  return begun[0] === undefined ? {} : { cure: `Did you mean "${begun[0]}"?` };
 }
 
 /** The keys the schema has at a path, across the branches of unions. */

@@ -1,4 +1,4 @@
-import { faultText } from '../faults/Fault.ts';
+import { toldOnce } from '../faults/toldOnce.ts';
 import { hush } from './state/actions.ts';
 import { usePage } from './state/page.ts';
 
@@ -9,13 +9,14 @@ export function Notice() {
   const notice = usePage((state) => state.notice);
   if (notice === undefined) return null;
   const { says, kind, faults = [] } = notice;
+  const told = toldOnce(faults);
   return (
     <div className={`notice ${kind}`} role={kind === 'wrong' ? 'alert' : 'status'}>
       <p>{says}</p>
-      {faults.length > 0 && (
+      {told.length > 0 && (
         <ul>
-          {faults.slice(0, MOST).map((fault) => <li key={`${fault.path}|${fault.message}`}>{faultText(fault)}</li>)}
-          {faults.length > MOST && <li>and {faults.length - MOST} more</li>}
+          {told.slice(0, MOST).map((text) => <li key={text}>{text}</li>)}
+          {told.length > MOST && <li>and {told.length - MOST} more</li>}
         </ul>
       )}
       <button type="button" className="plain" onClick={hush}>Close</button>

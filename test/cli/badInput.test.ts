@@ -51,11 +51,20 @@ describe('a file that is not there to be read as one', () => {
 
 test('of thousands of faults the first hundred are shown, and the rest are counted', async () => {
   const draft = JSON.parse(tiny) as { kit: { parts: Record<string, unknown> } };
-  for (let at = 0; at < 1000; at++) draft.kit.parts[`bad-${at}`] = { name: 5, kind: 'rod' };
+  for (let at = 0; at < 1000; at++) draft.kit.parts[`bad-${at}`] = { name: at, kind: 'rod' };
   const { code, err } = await command(['check', inFolder('many.shoot.json', JSON.stringify(draft))]);
   expect(code).toBe(2);
   expect(err.trim().split('\n')).toHaveLength(101);
   expect(err).toContain('900 more faults are not shown.');
+});
+
+test('one slip in many places is told once, with a count and the key that was meant', async () => {
+  const draft = JSON.parse(tiny) as { kit: { parts: Record<string, { points?: Record<string, Record<string, unknown>> }> } };
+  const points = Object.values(draft.kit.parts).flatMap(({ points: own = {} }) => Object.values(own));
+  for (const point of points) point['outward'] = point['out'];
+  const { err } = await command(['check', inFolder('outward.shoot.json', JSON.stringify(draft))]);
+  expect(err.trim().split('\n')).toHaveLength(1);
+  expect(err).toContain(`There is no key "outward" here. Did you mean "out"? At ${points.length} places: kit/parts/body/points/mount/outward, `);
 });
 
 test('lines of a shoot without a setup, and of a glass that no setup uses', async () => {

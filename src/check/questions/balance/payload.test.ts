@@ -1,6 +1,8 @@
 import { expect, test } from 'vitest';
 import { askOne } from '../../../../test/ask.ts';
+import type { Shoot } from '../../../shoot/schema/shoot.ts';
 import { riggedShoot } from '../../../../test/riggedShoot.ts';
+import type { Draft } from '../../../../test/tinyShoot.ts';
 import { payload } from './payload.ts';
 
 const onHead = (payloadG: number) =>
@@ -18,3 +20,14 @@ test('the head carries all but itself and the legs; the legs carry the head too'
 });
 
 test('too light a head fails and says which', () => expect(askOne(payload, onHead(4000), 'piece=camera/head')).toMatchObject({ verdict: 'fails', says: 'The rig is too heavy for Head.' }));
+
+test('a rig is not light enough while the mass of a piece on the head is wanted; that of the legs under it is not asked for', () => {
+  const without = (...parts: string[]) => {
+    const shoot = structuredClone(onHead(10_000)) as Draft;
+    for (const part of parts) delete shoot.kit.parts[part].massG;
+    return askOne(payload, shoot as Shoot, 'glass=normal|piece=camera/head');
+  };
+  expect(without('legs', 'head').verdict).toBe('good');
+  expect(without('body', 'legs')).toMatchObject({ verdict: 'unknown', unknown: 'not entered', missing: [{ path: 'kit/parts/body/massG' }] });
+  expect(without('body', 'focuser', 'plate').missing).toHaveLength(3);
+});

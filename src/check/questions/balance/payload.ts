@@ -1,6 +1,7 @@
 import { type SetupPiece, setupPieces } from '../../../assembly/setupPieces.ts';
 import { judgeRatio } from '../../judge.ts';
 import { origin } from '../../origin.ts';
+import { allWeighed } from '../../quantities/allWeighed.ts';
 import { cautionsFor } from '../../quantities/estimateNote.ts';
 import { buildLoad, cableStep, countOfLoad, weightNotes } from '../../quantities/wholeMass.ts';
 import { question } from '../../question.ts';
@@ -11,7 +12,7 @@ export const payload = question({
   asks: 'Does what carries the camera bear its weight?',
   kind: 'immediate',
   explains:
-    'The mass of everything the head, legs, stand, gimbal or mount carries against its highest load. What stands below the carrier (the legs under a head) does not count. The cables plugged into it count, half at either plug; of one that leads to another build what hangs from its plug. Pieces and cables without a mass weigh nothing here and are named. A maker’s load says nothing of how far out the weight sits; the counterbalance does.',
+    'The mass of everything the head, legs, stand, gimbal or mount carries against its highest load. What stands below the carrier (the legs under a head) does not count. The cables plugged into it count, half at either plug; of one that leads to another build what hangs from its plug. A cable without a mass weighs nothing here and is named; while a piece has none, too much is told, but not that it is light enough. A maker’s load says nothing of how far out the weight sits; the counterbalance does.',
   sources: ['common practice'],
   subjects: (ledger) =>
     eachGlass(ledger).flatMap(({ setup, glass }) => {
@@ -26,13 +27,13 @@ export const payload = question({
     const below = new Set(ORDER[carrier.part.read('carrier/kind') as string] ?? []);
     const isCarried = (piece: SetupPiece): boolean => piece.ref !== ref && !below.has((piece.part.read('carrier/kind') as string | undefined) ?? '');
     const load = buildLoad(asking.ledger, { setup, glass }, carrier.build, isCarried);
-    return judgeRatio({
+    return allWeighed(judgeRatio({
       needs: { amount: { value: load.massG, unit: 'g' }, from: `${countOfLoad(load.weighed.length, load)} on it` },
       has: { amount: { value: limit.value, unit: 'g' }, from: `${carrier.name} ${origin(limit)}` },
       says: { holds: `The rig is light enough for ${carrier.name}.`, tight: `The rig is only just light enough for ${carrier.name}.`, fails: `The rig is too heavy for ${carrier.name}.` },
       steps: cableStep(load),
       notes: [...cautionsFor(asking.ledger.at(`builds/${carrier.build}/purpose`)), ...weightNotes(load)],
-    });
+    }), load.unweighed);
   },
 });
 

@@ -3,10 +3,10 @@ import { askAll, askOne } from '../../../../test/ask.ts';
 import { type Draft, tinyShoot } from '../../../../test/tinyShoot.ts';
 import { lift } from './lift.ts';
 
-/** Nothing that weighs but a body 200 mm wide and 500 mm long, on legs of the assumed 1450 mm. */
+/** Nothing that weighs to speak of but a body 200 mm wide and 500 mm long, on legs of the assumed 1450 mm. */
 const box = (massG: number, change: (draft: Draft) => void = () => undefined) =>
   tinyShoot((draft) => {
-    for (const part of Object.values<Draft>(draft.kit.parts)) delete part.massG;
+    for (const part of Object.values<Draft>(draft.kit.parts)) part.massG = 1e-15;
     draft.kit.parts.body.massG = massG;
     draft.kit.parts.body.solids = [{ shape: 'box', sizeMm: [200, 150, 500], atMm: [0, 0, -200] }];
     change(draft);
@@ -65,6 +65,13 @@ test('a station is asked about once, without its stand', () => {
 });
 
 test('nothing weighed: it says which pieces; the note says what the equation leaves out', () => {
-  expect(askOne(lift, box(1, (draft) => delete draft.kit.parts.body.massG))).toMatchObject({ verdict: 'unknown', says: expect.stringContaining('Body') as string });
+  expect(askOne(lift, box(1, (draft) => Object.values<Draft>(draft.kit.parts).forEach((part) => delete part.massG)))).toMatchObject({ verdict: 'unknown', says: expect.stringContaining('Body') as string });
   expect(askOne(lift, box(8000)).notes?.[0]).toContain('does not cover holding');
+});
+
+test('while the mass of one piece is not entered, nothing passes; what is too heavy without it stays so', () => {
+  const without = (massG: number) => askOne(lift, box(massG, (draft) => delete draft.kit.parts['taking-58'].massG));
+  expect(without(8000)).toMatchObject({ verdict: 'unknown', unknown: 'not entered', missing: [{ path: 'kit/parts/taking-58/massG' }] });
+  expect(without(8000).use).toBeUndefined();
+  expect(without(12_000).verdict).toBe('fails');
 });

@@ -8,6 +8,7 @@ import type { Mend, Step } from '../../answer.ts';
 import type { Asking } from '../../Asking.ts';
 import { LARGEST_USE, cannotJudge, judgeRatio } from '../../judge.ts';
 import { nameAt } from '../../nameAt.ts';
+import { allWeighed } from '../../quantities/allWeighed.ts';
 import { type BuildWeight, buildWeights, inWords, nothingWeighed, weightSteps } from '../../quantities/buildWeight.ts';
 import { buildsInUse, isCamera, usesOf } from '../../quantities/buildsInUse.ts';
 import { cautionsFor } from '../../quantities/estimateNote.ts';
@@ -51,7 +52,7 @@ export const lift = question<{ readonly setup: string; readonly build: string }>
     const limits = oneLift(lifted);
     const glass = isCamera(ledger, use, build) ? `, with ${nameAt(ledger, 'glasses', worst.glass)}` : '';
     const name = `“${nameAt(ledger, 'builds', build)}”`;
-    return judgeRatio({
+    return allWeighed(judgeRatio({
       needs: { amount: { value: worst.massG, unit: 'g' }, from: `${countOfLoad(worst.weighed.length, worst)}${glass}`, word: 'weighs' },
       has: {
         amount: { value: limits.limitG, unit: 'g' }, word: 'limit',
@@ -67,7 +68,7 @@ export const lift = question<{ readonly setup: string; readonly build: string }>
         'By the equation for lifting with two hands; it does not cover holding or carrying. Pain is a reason to stop.', ...cautionsFor(purpose), ...weightNotes(worst),
         ...(rig.placed ? [] : ['The rig is not placed: its depth and the height of its handles are assumed.']),
       ],
-    });
+    }), weights.flatMap(({ unweighed }) => unweighed));
   },
 });
 

@@ -9,6 +9,7 @@ import type { Mend, Step } from '../../answer.ts';
 import type { Asking } from '../../Asking.ts';
 import { cannotJudge, judgeRatio } from '../../judge.ts';
 import { nameAt } from '../../nameAt.ts';
+import { allWeighed } from '../../quantities/allWeighed.ts';
 import { type BuildWeight, buildWeights, inWords, nothingWeighed, sumOf, weightSteps } from '../../quantities/buildWeight.ts';
 import { ESTIMATE } from '../../quantities/estimateNote.ts';
 import { countOf } from '../../quantities/kitCables.ts';
@@ -47,11 +48,11 @@ export const weight = question<{ readonly setup: string }>({
         says: `It weighs ${inWords(worst.massG)} ${wish.says}; how much is wanted there is not entered yet, and no limit is published.`,
       };
     }
-    return judgeRatio({
+    return allWeighed(judgeRatio({
       ...shared, needs, has: { amount: { value: wanted.value, unit: 'g' }, from: `most that is wanted ${wish.says}`, word: 'wanted' },
       says: { holds: `The build is light enough ${wish.says}.`, tight: `The build is only just light enough ${wish.says}.`, fails: `The build is heavier than is wanted ${wish.says}.` },
       mends: worst.massG > 0.9 * wanted.value ? mends(ledger, weights, wanted.value) : [],
-    });
+    }), weights.flatMap(({ unweighed }) => unweighed));
   },
 });
 

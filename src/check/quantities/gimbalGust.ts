@@ -1,4 +1,4 @@
-import { type Vector, cross, subtract } from '../../assembly/placing/Transform.ts';
+import { type Vector, add, cross, scale, subtract } from '../../assembly/placing/Transform.ts';
 import type { Asking } from '../Asking.ts';
 import type { SetupGlass } from '../subjects.ts';
 import type { GimbalLoad } from './gimbalLoad.ts';
@@ -27,8 +27,8 @@ export function gimbalGust(asking: Asking, subject: SetupGlass, { gimbal, turnin
   const pushes = windOn(asking, subject, { air, refs: turning, key: `turning in ${gimbal.ref}` });
   const widest = pushes.reduce<WindOn | undefined>((most, one) => (most === undefined || one.forceN > most.forceN ? one : most), undefined);
   if (widest === undefined) return undefined;
-  const ways = [0, 1, 2].map((at) => directionOf(turn, WAYS[at as 0 | 1 | 2], 1)) as unknown as readonly [Vector, Vector, Vector];
-  const inBuild = ([left, up, ahead]: Vector): Vector => [0, 1, 2].map((at) => (ways[0][at] ?? 0) * left + (ways[1][at] ?? 0) * up + (ways[2][at] ?? 0) * ahead) as unknown as Vector;
+  const ways = [directionOf(turn, WAYS[0], 1), directionOf(turn, WAYS[1], 1), directionOf(turn, WAYS[2], 1)] as const;
+  const inBuild = ([left, up, ahead]: Vector): Vector => add(scale(ways[0], left), add(scale(ways[1], up), scale(ways[2], ahead)));
   const about = (axis: GimbalAxis, movedMm: Vector = [0, 0, 0]): number => {
     const along = ways[WAY_OF[axis].at];
     const from = subtract(axesMm, inBuild(movedMm));

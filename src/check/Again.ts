@@ -4,7 +4,10 @@ import type { Answer } from './answer.ts';
 import { Checker } from './Checker.ts';
 import type { AnyQuestion } from './question.ts';
 
-/** Asks single answers over and over, each time of a shoot a little changed. What a change does not touch is kept from one time, and one answer, to the next. */
+/**
+ * Asks single answers over and over, each time of a shoot a little changed; cures are left out. What a change does not touch is kept from one time,
+ * and one answer, to the next.
+ */
 export class Again {
   readonly #questions: AnyQuestion[] = [];
   #checker: Checker | undefined;
@@ -12,14 +15,14 @@ export class Again {
   /** The answer in a shoot as it is; `undefined` where it does not arise. */
   first(shoot: Shoot, question: AnyQuestion, key: string): Answer | undefined {
     if (!this.#questions.includes(question)) this.#questions.push(question);
-    if (this.#checker === undefined) this.#checker = new Checker(shoot, this.#questions);
+    if (this.#checker === undefined) this.#checker = new Checker(shoot, this.#questions, 'without cures');
     else this.#checker.update(shoot);
     return this.#checker.study(key);
   }
 
-  /** The same answer once the shoot is changed. */
-  then(changed: Shoot, key: string): Answer | undefined {
-    this.#checker?.update(changed);
+  /** The same answer in a changed shoot. */
+  changed(shoot: Shoot, key: string): Answer | undefined {
+    this.#checker?.update(shoot);
     return this.#checker?.again(key);
   }
 

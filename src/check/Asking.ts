@@ -3,14 +3,25 @@ import { type Figure, assume } from '../shoot/ledger/figures.ts';
 import type { Ledger } from '../shoot/ledger/Ledger.ts';
 import type { PartView } from '../shoot/ledger/PartView.ts';
 import { NotEntered } from './NotEntered.ts';
+import type { Mend } from './answer.ts';
 import { describeFigure } from './describeFigure.ts';
+
+/** Whether cures are wanted; how far a finding is in doubt is asked without them, dozens of times over. */
+export type Cures = 'with cures' | 'without cures';
 
 /** What a question has in hand while it is asked: figures that are there, or the polite way out where they are not. */
 export class Asking {
   readonly ledger: Ledger;
+  readonly #cures: Cures;
 
-  constructor(ledger: Ledger) {
+  constructor(ledger: Ledger, cures: Cures = 'with cures') {
     this.ledger = ledger;
+    this.#cures = cures;
+  }
+
+  /** Cures that take longer to work out than the answer itself: none, where nobody will read them. */
+  cures(work: () => Mend[]): Mend[] {
+    return this.#cures === 'with cures' ? work() : [];
   }
 
   /** A figure that must be there; without it the answer is unknown and names it. */

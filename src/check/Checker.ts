@@ -2,7 +2,7 @@ import { NoAnswer } from '../calc/calculator.ts';
 import { Ledger } from '../shoot/ledger/Ledger.ts';
 import type { Shoot } from '../shoot/schema/shoot.ts';
 import type { Answer, Subject } from './answer.ts';
-import { Asking } from './Asking.ts';
+import { Asking, type Cures } from './Asking.ts';
 import { NotEntered } from './NotEntered.ts';
 import { inOrder } from './cures.ts';
 import { inSentences, quoting } from './named.ts';
@@ -13,14 +13,16 @@ import { type AnyQuestion, disciplineOf } from './question.ts';
 export class Checker {
   readonly ledger: Ledger;
   readonly #questions: readonly AnyQuestion[];
+  readonly #asking: Asking;
   readonly #studied = new Set<string>();
   readonly #asked = new Map<string, { readonly question: AnyQuestion; readonly subject: Subject }>();
   #quote: ReturnType<typeof quoting>;
   #read = new WeakMap<Answer, Answer>();
 
-  constructor(shoot: Shoot, questions: readonly AnyQuestion[]) {
+  constructor(shoot: Shoot, questions: readonly AnyQuestion[], cures: Cures = 'with cures') {
     this.ledger = new Ledger(shoot);
     this.#questions = questions;
+    this.#asking = new Asking(this.ledger, cures);
   }
 
   /** Takes the next state of the shoot. Only answers that rest on what changed will be asked again. */
@@ -79,7 +81,7 @@ export class Checker {
     return this.ledger.cell(key, () => {
       const frame = frameOf(this.ledger, question, key, subject);
       try {
-        const judgement = question.ask(new Asking(this.ledger), subject);
+        const judgement = question.ask(this.#asking, subject);
         if (judgement === null) return null;
         const sound = judgement.use === undefined || Number.isFinite(judgement.use);
         if (!sound) return { ...frame, verdict: 'unknown', unknown: 'could not judge', says: 'The sum did not come out as a number.' };

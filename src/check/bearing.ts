@@ -14,7 +14,7 @@ export function bearingOn(shoot: Shoot, question: AnyQuestion, key: string, doub
   if (doubt !== undefined) return doubt.by.map(({ figure }) => figure);
   const answer = again.first(shoot, question, key);
   if (answer === undefined) return [];
-  const differsAt = (figure: Figure, value: number): boolean => differs(answer, again.then(withFigure(shoot, figure.path, value), key));
+  const differsAt = (figure: Figure, value: number): boolean => differs(answer, again.changed(withFigure(shoot, figure.path, value), key));
   return restsOn(again.ledger, key).filter((figure) => figure.low < figure.high && (differsAt(figure, figure.low) || differsAt(figure, figure.high)));
 }
 

@@ -34,7 +34,7 @@ const HALVINGS = 20;
 export function doubtOf(shoot: Shoot, question: AnyQuestion, key: string, again = new Again()): Doubt | undefined {
   const use = again.first(shoot, question, key)?.use;
   if (use === undefined) return undefined;
-  const useWith = (changed: Shoot): number => again.then(changed, key)?.use ?? use;
+  const useWith = (changed: Shoot): number => again.changed(changed, key)?.use ?? use;
   const by = restsOn(again.ledger, key)
     .filter(({ low, high }) => low < high)
     .map((figure) => figureDoubt(shoot, figure, useWith))

@@ -113,9 +113,8 @@ export class Ledger {
     };
     this.#changes += 1;
     change(this.#root, next, this.#changes);
-    const touched = (entry: Entry): boolean => entry.lastChange === this.#changes;
     // Going through every cell's reads is quicker than keeping, at every read, who reads what.
-    for (const cell of this.#cells.values()) if (cell.state !== 'stale' && cell.reads.some(touched)) spoil(cell);
+    for (const cell of this.#cells.values()) if (cell.state !== 'stale' && isTouched(cell, this.#changes)) spoil(cell);
     return stale;
   }
 
@@ -176,6 +175,11 @@ interface Cell {
 interface Use {
   readonly user: Cell;
   readonly run: number;
+}
+
+function isTouched({ reads }: Cell, change: number): boolean {
+  for (let at = 0; at < reads.length; at += 1) if ((reads[at] as Entry).lastChange === change) return true;
+  return false;
 }
 
 const isInForce = ({ user, run }: Use): boolean => user.ranAs === run;

@@ -36,7 +36,7 @@ export const jump = question<SetupGlass>({
         fails: `With ${names}, the image jumps when the pull reverses.`,
       },
       steps: steps(found),
-      mends: found.cornerPx > 0.9 * seen.value ? mends(asking, subject, found, seen.value) : [],
+      mends: found.cornerPx > 0.9 * seen.value ? asking.cures(() => mends(asking, subject, found, seen.value)) : [],
       notes: forceNotes(asking.ledger, subject),
     });
   },

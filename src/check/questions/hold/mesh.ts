@@ -37,7 +37,7 @@ export const mesh = question<SetupGlass>({
         { says: `contact ratio then ${printNumber(rides.contactRatio, 3)}; it should stay above 1` },
         { says: 'play that the opening adds at the teeth', amount: { value: rides.backlashMm, unit: 'mm' } },
       ],
-      mends: rides.use > 0.9 ? mends(asking, subject, found) : [],
+      mends: rides.use > 0.9 ? asking.cures(() => mends(asking, subject, found)) : [],
       notes: ['Fingers clear of the gears.', ...forceNotes(asking.ledger, subject)],
     });
   },

@@ -48,7 +48,7 @@ export const sag = question<SetupGlass>({
         other(found.shifted, found.turned, turns),
         ...(found.blockDeg === undefined ? [] : [{ says: 'the block hangs out of line with the sensor by', amount: { value: found.blockDeg, unit: 'deg' as const } }]),
       ],
-      mends: worst.amount > 0.9 * limit.value ? mends(asking, subject, found) : [],
+      mends: worst.amount > 0.9 * limit.value ? asking.cures(() => mends(asking, subject, found)) : [],
       notes: forceNotes(asking.ledger, subject),
     });
   },

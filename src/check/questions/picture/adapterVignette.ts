@@ -45,7 +45,7 @@ export const adapterVignette = question({
         fails: worst.share < 0.02 ? `${lens} is too wide: the ${narrowest} cuts the corners off.` : `${lens} is too wide: the ${narrowest} darkens the corners.`,
       },
       steps: stepsOf(asking, subject, worst),
-      mends: worst.share < 1 - 0.9 * (1 - wished) ? mendsOf(asking, subject, worst, wished) : [],
+      mends: worst.share < 1 - 0.9 * (1 - wished) ? asking.cures(() => mendsOf(asking, subject, worst, wished)) : [],
     });
   },
 });

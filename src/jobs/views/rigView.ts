@@ -5,11 +5,11 @@ import type { SettingKey, TreeStep } from '../../assembly/placing/rigModel.ts';
 import { type Transform, type Vector, apply, subtract } from '../../assembly/placing/Transform.ts';
 import { type SetupPiece, setupPieces } from '../../assembly/setupPieces.ts';
 import { collisions } from '../../assembly/space/collisions.ts';
-import { centreOfMass, massPoints } from '../../assembly/space/massPoints.ts';
 import { worldSolids } from '../../assembly/space/worldSolids.ts';
 import { wiring } from '../../assembly/lines/wiring.ts';
 import { angleOfView } from '../../calc/picture/angleOfView.ts';
 import { Asking } from '../../check/Asking.ts';
+import { wholeMass } from '../../check/quantities/wholeMass.ts';
 import { recording } from '../../check/quantities/recording.ts';
 import { lensOf, squeezeOf } from '../../check/quantities/squeezeOf.ts';
 import type { SetupGlass } from '../../check/subjects.ts';
@@ -136,12 +136,11 @@ function rangeOf({ a, b }: RigJoint, key: SettingKey): readonly [number, number]
   return a.point[key] ?? b.point[key];
 }
 
-function massesOf(ledger: Ledger, { setup, glass }: SetupGlass, pieces: readonly SetupPiece[]): RigView['masses'] {
-  const points = massPoints(ledger, setup, glass);
+function massesOf(ledger: Ledger, subject: SetupGlass, pieces: readonly SetupPiece[]): RigView['masses'] {
+  const asking = new Asking(ledger);
   return [...new Set(pieces.map(({ build }) => build))].flatMap((build) => {
-    const own = points.filter(({ piece }) => piece.build === build);
-    const whole = centreOfMass(own);
-    return whole === undefined ? [] : { build, massG: whole.massG, centreMm: whole.at, unknown: pieces.filter(({ ref, build: home }) => home === build && !own.some(({ piece }) => piece.ref === ref)).length };
+    const whole = wholeMass(asking, subject, build, () => true);
+    return whole === undefined ? [] : { build, massG: whole.massG, centreMm: whole.centreMm as Vector, unknown: pieces.filter(({ ref, build: home }) => home === build && !whole.pieces.some(({ piece }) => piece.ref === ref)).length };
   });
 }
 

@@ -1,6 +1,7 @@
 import { placeSetup } from '../../assembly/placing/placeSetup.ts';
 import { setupPieces } from '../../assembly/setupPieces.ts';
-import { centreOfMass, massPoints } from '../../assembly/space/massPoints.ts';
+import { Asking } from '../../check/Asking.ts';
+import { wholeMass } from '../../check/quantities/wholeMass.ts';
 import { glassesOf } from '../../check/subjects.ts';
 import type { Ledger } from '../../shoot/ledger/Ledger.ts';
 import { unitOfKey } from '../../units/unitOfKey.ts';
@@ -50,10 +51,11 @@ function onRow(ledger: Ledger, setup: string, ids: readonly string[]): Row {
 
 function weightRows(ledger: Ledger, setup: string, ids: readonly string[]): Row[] {
   const camera = ledger.at(`setups/${setup}/camera`) as string;
-  const whole = ids.map((glass) => centreOfMass(massPoints(ledger, setup, glass).filter(({ piece }) => piece.build === camera)));
+  const asking = new Asking(ledger);
+  const whole = ids.map((glass) => wholeMass(asking, { setup, glass }, camera, () => true));
   return [
     { says: 'weight of the camera', cells: whole.map((one) => (one === undefined ? undefined : { value: one.massG, unit: 'g' })) },
-    { says: 'centre of mass ahead of the sensor', cells: whole.map((one) => (one === undefined ? undefined : { value: Math.round(one.at[2]), unit: 'mm' })) },
+    { says: 'centre of mass ahead of the sensor', cells: whole.map((one) => (one === undefined ? undefined : { value: Math.round(one.centreMm[2]), unit: 'mm' })) },
   ];
 }
 

@@ -1,8 +1,8 @@
 import { placeSetup } from '../../../assembly/placing/placeSetup.ts';
 import { setupPieces } from '../../../assembly/setupPieces.ts';
-import { centreOfMass, massPoints } from '../../../assembly/space/massPoints.ts';
 import { worldSolids } from '../../../assembly/space/worldSolids.ts';
 import { judgeYes } from '../../judge.ts';
+import { wholeMass } from '../../quantities/wholeMass.ts';
 import { question } from '../../question.ts';
 import { eachGlass } from '../../subjects.ts';
 
@@ -19,7 +19,8 @@ export const monitor = question({
       const { places } = placeSetup(ledger, setup, glass);
       return [...setupPieces(ledger, setup, glass).values()].filter(({ build, part, ref }) => build === camera && part.has('screen') && !part.has('body') && places.has(ref)).map(({ ref }) => ({ setup, glass, piece: ref }));
     }),
-  ask: ({ ledger }, { setup, glass, piece: ref }) => {
+  ask: (asking, { setup, glass, piece: ref }) => {
+    const { ledger } = asking;
     const camera = ledger.at(`setups/${setup}/camera`) as string;
     const purpose = ledger.at(`builds/${camera}/purpose`) as string;
     const screen = setupPieces(ledger, setup, glass).get(ref);
@@ -36,9 +37,9 @@ export const monitor = question({
       });
     }
     if (purpose !== 'shoulder') return null;
-    const balance = centreOfMass(massPoints(ledger, setup, glass).filter(({ piece }) => piece.build === camera));
+    const balance = wholeMass(asking, { setup, glass }, camera, () => true);
     if (balance === undefined) return null;
-    const ahead = own.place.t[2] - balance.at[2];
+    const ahead = own.place.t[2] - balance.centreMm[2];
     return judgeYes({
       yes: ahead > 0,
       says: { holds: `${screen.name} hangs ahead of the balance point.`, fails: `${screen.name} is behind the balance point: the operator cannot see it and it pulls back.` },

@@ -2,10 +2,10 @@ import type { Shoot } from '../src/shoot/schema/shoot.ts';
 import { riggedShoot } from './riggedShoot.ts';
 import type { Draft } from './tinyShoot.ts';
 
-/** The rigged shoot on a head, with nothing that weighs but the body: 2 kg, its middle 104 mm above the head's plate and 17 mm behind it. */
+/** The rigged shoot on a head, with nothing that weighs to speak of but the body: 2 kg, its middle 104 mm above the head's plate and 17 mm behind it. */
 export function headShoot(change: (draft: Draft) => void = () => undefined): Shoot {
   return riggedShoot((draft) => {
-    for (const part of Object.values<Draft>(draft.kit.parts)) delete part.massG;
+    for (const part of Object.values<Draft>(draft.kit.parts)) part.massG = 1e-15;
     draft.kit.parts.body.massG = 2000;
     draft.kit.parts.plate.points.bottom = { kind: 'tripod plate', class: 'head plate', sex: 'male', at: [0, -44, 0], out: [0, -1, 0], up: [0, 0, 1] };
     draft.kit.parts.head = {

@@ -50,3 +50,12 @@ test('a heavy piece up high is carried lower, and a stronger head of the kit is 
 });
 
 test('a head without a counterbalance is not asked about', () => expect(askAll(counterbalance, headShoot((draft) => delete draft.kit.parts.head.carrier.counterbalanceNm))).toEqual([]));
+
+test('while the mass of one piece is not entered, no head holds it; what falls without it falls', () => {
+  const without = (counterbalanceNm: number) => askOne(counterbalance, headShoot((draft) => {
+    delete draft.kit.parts.motor.massG;
+    draft.kit.parts.head.carrier.counterbalanceNm = counterbalanceNm;
+  }));
+  expect(without(40)).toMatchObject({ verdict: 'unknown', unknown: 'not entered', missing: [{ path: 'kit/parts/motor/massG' }] });
+  expect(without(1).verdict).toBe('fails');
+});

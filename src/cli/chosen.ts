@@ -1,4 +1,5 @@
 import { nearestName } from '../faults/nearestName.ts';
+import type { Shoot } from '../shoot/schema/shoot.ts';
 import { Refusal } from './Refusal.ts';
 
 type Named = Readonly<Record<string, { readonly name?: string | undefined }>>;
@@ -15,6 +16,13 @@ export function chosen(among: Named, wanted: string | undefined, kind: string): 
   const one = nearestName(wanted, Object.keys(among));
   const near = one === undefined ? holding(among, wanted) : [one];
   throw new Refusal('', [{ path: '', message: `There is no ${kind} "${wanted}".`, cure: near.length === 0 ? known(among) : `Did you mean ${near.map((id) => `"${id}"`).join(' or ')}?` }]);
+}
+
+/** The setup that was named, else every one; a refusal where there is none to work on. */
+export function chosenSetups({ setups }: Shoot, wanted: string | undefined, file: string): string[] {
+  if (wanted !== undefined) return [chosen(setups, wanted, 'setup')];
+  if (Object.keys(setups).length === 0) throw new Refusal(file, [{ path: 'setups', message: 'This shoot has no setup yet, so that nothing is connected.', cure: 'Enter a setup: camera build, glasses, mode.' }]);
+  return Object.keys(setups);
 }
 
 function theOnly(among: Named, kind: string): string {

@@ -5,7 +5,7 @@ import { linesText } from './linesText.ts';
 import { paintFor } from './paint.ts';
 
 const MODES = { fast: { name: 'fast', delayMs: 2, widthPx: 1280, heightPx: 720 } };
-const text = (change?: Parameters<typeof wiredShoot>[1]): string => {
+const text = (change?: Parameters<typeof wiredShoot>[1], columns = 120): string => {
   const shoot = wiredShoot({
     parts: {
       tx: transmitter(MODES), rx: receiver(MODES), screen: screen({ 'sdi-in': sdi('in'), 'dc-in': dc() }), small: screen({ 'dc-in': dc({ highV: 9 }) }, { name: 'Small screen', screen: undefined }), coax: coax(500), pack: pack(),
@@ -18,7 +18,7 @@ const text = (change?: Parameters<typeof wiredShoot>[1]): string => {
     draft.needs.viewers = { one: { who: 'puller', job: 'pull focus', screen: 'camera/screen', distanceMm: 500 } };
     change?.(draft);
   });
-  return linesText(new Ledger(shoot), { setup: 'sticks', glass: 'normal' }, paintFor({ colour: false, unicode: true }));
+  return linesText(new Ledger(shoot), { setup: 'sticks', glass: 'normal' }, { paint: paintFor({ colour: false, unicode: true }), columns });
 };
 
 describe('a setup as text', () => {
@@ -37,6 +37,11 @@ describe('a setup as text', () => {
   test('a picture that does not come says why, and an unknown delay leaves the sum open', () => {
     expect(text((draft) => { draft.kit.parts.body.body.modes['open-gate'].outputs['sdi-out'] = { live: false }; })).toContain('The SDI output of Body is dead in this mode.');
     expect(text((draft) => { delete draft.kit.parts.tx.radio.modes.fast.delayMs; delete draft.kit.parts.rx.radio.modes.fast.delayMs; })).toMatch(/62\s*ms and more/u);
+  });
+  test.each([60, 80])('it fits %d columns, with nothing left out', (columns) => {
+    const words = (of: string) => of.split(/[\s·]+/u).filter((word) => word !== '').toSorted();
+    expect(Math.max(...text(undefined, columns).split('\n').map(({ length }) => length))).toBeLessThanOrEqual(columns);
+    expect(words(text(undefined, columns))).toEqual(words(text()));
   });
   test('a missing draw is named, and the rest is still printed', () => {
     expect(text((draft) => { draft.kit.parts.screen.draw = undefined; delete draft.kit.parts.screen.draw; })).toContain('not entered: power in use of Screen');

@@ -17,28 +17,34 @@ import { NoAnswer } from '../calc/calculator.ts';
 import type { Ledger } from '../shoot/ledger/Ledger.ts';
 import { printAmount, printNumber } from '../units/print.ts';
 import type { Paint } from './paint.ts';
+import { wrap } from './wrap.ts';
 
 type Row = readonly string[];
 
+interface Shown {
+  readonly paint: Paint;
+  readonly columns: number;
+}
+
 /** Every path of a setup as text: pictures from the camera to each screen, hands to motors, packs to devices. */
-export function linesText(ledger: Ledger, whole: SetupGlass, paint: Paint): string {
+export function linesText(ledger: Ledger, whole: SetupGlass, shown: Shown): string {
   const name = ledger.at(`setups/${whole.setup}/name`) as string;
-  const blocks = [pictures(ledger, whole, paint), controls(ledger, whole, paint), power(ledger, whole, paint), amiss(ledger, whole, paint)].filter((block) => block !== '');
-  return `${paint.strong(name)}\n\n${blocks.join('\n\n')}\n`;
+  const blocks = [pictures, controls, power, amiss].map((block) => block(ledger, whole, shown)).filter((block) => block !== '');
+  return `${shown.paint.strong(name)}\n\n${blocks.join('\n\n')}\n`;
 }
 
 /** What is wrong with the lines as drawn. */
-function amiss(ledger: Ledger, { setup, glass }: SetupGlass, paint: Paint): string {
+function amiss(ledger: Ledger, { setup, glass }: SetupGlass, shown: Shown): string {
   const wired = wiring(ledger, setup, glass);
-  const found = wired.lines.flatMap((line) => (line.shared ? [] : lineFaults(wired, line).map((fault) => `  ${faultSentence(line, fault)}`)));
-  return found.length === 0 ? '' : [paint.strong('amiss'), ...new Set(found)].join('\n');
+  const found = wired.lines.flatMap((line) => (line.shared ? [] : lineFaults(wired, line).map((fault) => beside('  ', faultSentence(line, fault), shown))));
+  return found.length === 0 ? '' : [shown.paint.strong('amiss'), ...new Set(found)].join('\n');
 }
 
-function pictures(ledger: Ledger, whole: SetupGlass, paint: Paint): string {
+function pictures(ledger: Ledger, whole: SetupGlass, shown: Shown): string {
   const { into } = videoTrace(ledger, whole.setup, whole.glass);
   const screens = [...into.values()].filter(({ piece }) => piece.part.has('screen'));
   if (screens.length === 0) return '';
-  return [paint.strong('pictures'), ...screens.map((leg) => [`  ${leg.piece.name}${watchers(ledger, whole, leg.piece)}`, ...aligned(stageRows(leg), '    ', paint)].join('\n'))].join('\n');
+  return [shown.paint.strong('pictures'), ...screens.map((leg) => [beside('  ', `${leg.piece.name}${watchers(ledger, whole, leg.piece)}`, shown), ...aligned(stageRows(leg), '    ', shown)].join('\n'))].join('\n');
 }
 
 function watchers(ledger: Ledger, { setup, glass }: SetupGlass, screen: SetupPiece): string {
@@ -75,7 +81,7 @@ function formatOf({ picture, desqueezedBy }: Leg): string {
   return `${pictureName(picture)}, ${picture.sampling} ${picture.bitDepth} bit${mapping}${desqueezedBy.length > 0 ? ', de-squeezed' : ''}`;
 }
 
-function controls(ledger: Ledger, { setup, glass }: SetupGlass, paint: Paint): string {
+function controls(ledger: Ledger, { setup, glass }: SetupGlass, shown: Shown): string {
   const paths = controlPaths(ledger, setup, glass);
   if (paths.length === 0) return '';
   const rows = paths.map(({ motor, legs, hand, broken }): Row => {
@@ -83,34 +89,34 @@ function controls(ledger: Ledger, { setup, glass }: SetupGlass, paint: Paint): s
     const delayMs = [...legs.map(({ delay }) => (delay !== undefined && 'figure' in delay ? delay.figure.value : 0)), motor.part.figure('motor/delayMs')?.value ?? 0].reduce((sum, one) => sum + one, 0);
     return broken === undefined && hand !== undefined ? [way, printAmount({ value: delayMs, unit: 'ms' })] : [`${motor.name}: no hand reaches it${way === '' ? '' : ` (${way})`}`, ''];
   });
-  return [paint.strong('control'), ...aligned(rows, '  ', paint)].join('\n');
+  return [shown.paint.strong('control'), ...aligned(rows, '  ', shown)].join('\n');
 }
 
-function power(ledger: Ledger, whole: SetupGlass, paint: Paint): string {
+function power(ledger: Ledger, whole: SetupGlass, shown: Shown): string {
   const { supplies, unfed } = powerTrace(ledger, whole.setup, whole.glass);
   const used = supplies.filter(({ nodes }) => nodes.length > 0);
   if (used.length === 0 && unfed.length === 0) return '';
   const asking = new Asking(ledger);
-  const trees = used.map((supply) => supplyText(asking, whole, supply, paint));
-  const dark = unfed.length === 0 ? [] : [`  without power: ${unfed.map(({ name }) => name).join(', ')}`];
-  return [paint.strong('power'), ...trees, ...dark].join('\n');
+  const trees = used.map((supply) => supplyText(asking, whole, supply, shown));
+  const dark = unfed.length === 0 ? [] : [beside('  ', `without power: ${unfed.map(({ name }) => name).join(', ')}`, shown)];
+  return [shown.paint.strong('power'), ...trees, ...dark].join('\n');
 }
 
 /** A pack or supply with its tree: outlet, cable, device, volts, amps, watts. */
-function supplyText(asking: Asking, whole: SetupGlass, traced: Supply, paint: Paint): string {
+function supplyText(asking: Asking, whole: SetupGlass, traced: Supply, shown: Shown): string {
   const packs = traced.packs.map(({ name }) => name).filter((name) => name !== traced.piece.name);
-  const title = `  ${traced.piece.name}${packs.length === 0 ? '' : `: ${counted(packs)}`}${traced.hotSwap ? ', hot swap' : ''}`;
+  const title = `${traced.piece.name}${packs.length === 0 ? '' : `: ${counted(packs)}`}${traced.hotSwap ? ', hot swap' : ''}`;
   try {
     const supply = supplyOf(asking, whole, traced.piece.ref) ?? traced;
-    if (supply.kind === 'mains') return [title, ...aligned(nodeRows(supply, traced, undefined), '    ', paint)].join('\n');
+    if (supply.kind === 'mains') return [beside('  ', title, shown), ...aligned(nodeRows(supply, traced, undefined), '    ', shown)].join('\n');
     const pack = packOn(asking, whole.setup, supply);
     const { hours, loadW, endedBy } = batteryRun(asking, whole, supply);
     const flow = flowBelow(supply, pack.nominalV, 'typicalW');
     const lasts = hours === Infinity ? '' : `, ${printAmount({ value: hours, unit: 'h' })} a pack at ${printAmount({ value: pack.temperatureC, unit: '°C' })}${endedBy === undefined ? '' : `, until ${endedBy.name} drops out`}`;
     const head = `${title}   ${printAmount({ value: pack.nominalV, unit: 'V' })}, ${printAmount({ value: flow.sourceA, unit: 'A' })}, ${printAmount({ value: loadW, unit: 'W' })}${lasts}`;
-    return [head, ...aligned(nodeRows(supply, traced, flow.collapses ? undefined : flow), '    ', paint)].join('\n');
+    return [beside('  ', head, shown), ...aligned(nodeRows(supply, traced, flow.collapses ? undefined : flow), '    ', shown)].join('\n');
   } catch (thrown) {
-    return [title, ...aligned(nodeRows(traced, traced, undefined), '    ', paint), `    ${reason(thrown)}`].join('\n');
+    return [beside('  ', title, shown), ...aligned(nodeRows(traced, traced, undefined), '    ', shown), beside('    ', reason(thrown), shown)].join('\n');
   }
 }
 
@@ -154,11 +160,20 @@ function counted(names: readonly string[]): string {
   return [...counts].map(([name, count]) => (count === 1 ? name : `${count} × ${name}`)).join(', ');
 }
 
-/** Rows in columns: the first is what it is, the rest is dimmed. */
-function aligned(rows: readonly Row[], indent: string, paint: Paint): string[] {
+/** A line behind an indent; what does not fit goes on below it, further in. */
+const beside = (indent: string, text: string, { columns }: Shown): string => wrap(text, columns - 2, indent).replaceAll('\n', '\n  ');
+
+/** Rows in columns: the first is what it is, the rest is dimmed. Where they do not fit beside each other, the rest of each stands below its first. */
+function aligned(rows: readonly Row[], indent: string, shown: Shown): string[] {
   const widths = (rows[0] ?? []).map((_, column) => Math.max(...rows.map((row) => (row.length > 1 && row.slice(1).every((cell) => cell === '') ? 0 : (row[column] ?? '').length))));
+  const fits = indent.length + widths.reduce((sum, width) => sum + width + 2, -2) <= shown.columns;
   return rows.map((row) => {
-    const cells = row.map((cell, column) => cell.padEnd(widths[column] ?? 0));
-    return `${indent}${cells[0] ?? ''}  ${paint.dim(cells.slice(1).join('  '))}`.trimEnd();
+    const [first = '', ...rest] = row;
+    const said = rest.filter((cell) => cell !== '');
+    const isWide = said.length === 0 && indent.length + first.length > shown.columns;
+    if (fits && !isWide) return `${indent}${first.padEnd(widths[0] ?? 0)}  ${shown.paint.dim(rest.map((cell, at) => cell.padEnd(widths[at + 1] ?? 0)).join('  '))}`.trimEnd();
+    const depth = ' '.repeat(first.length - first.trimStart().length);
+    const below = said.length === 0 ? [] : [shown.paint.dim(wrap(said.join(' · '), shown.columns, `${indent}${depth}    `))];
+    return [beside(`${indent}${depth}`, first.trimStart(), shown), ...below].join('\n');
   });
 }

@@ -13,7 +13,7 @@ export function processWorld(): World {
     ask: process.stdin.isTTY ? askPerson : undefined,
     colour: process.stdout.isTTY === true && process.env['NO_COLOR'] === undefined && process.env['TERM'] !== 'dumb',
     unicode: /utf-?8/i.test(encoding) || encoding === '' || encoding === 'C.UTF-8',
-    columns: process.stdout.columns ?? 110,
+    columns: columnsOf(process.stdout.columns, process.env['COLUMNS']),
     today: () => new Date(),
     // Only who asks for it hears ctrl-C; whatever else runs is ended by it at once, as the system does.
     get stop() {
@@ -23,6 +23,12 @@ export function processWorld(): World {
     exitCode: EXIT.fine,
     traces: process.env['SETWORTHY_TRACE'] !== undefined,
   };
+}
+
+/** What is not a terminal is as wide as the environment says, else as wide as reads well. */
+export function columnsOf(terminal: number | undefined, stated: string | undefined): number {
+  if (terminal !== undefined && terminal > 0) return terminal;
+  return /^[1-9]\d{0,3}$/.test(stated ?? '') ? Number(stated) : 110;
 }
 
 function heardStop(): AbortController {

@@ -9,9 +9,11 @@ import { glassesOf } from '../check/subjects.ts';
 import type { Ledger } from '../shoot/ledger/Ledger.ts';
 import { type System, printAmount } from '../units/print.ts';
 import type { Paint } from './paint.ts';
+import { hanging, wrap } from './wrap.ts';
 
 interface Shown {
   readonly paint: Paint;
+  readonly columns: number;
   readonly system: System;
 }
 
@@ -25,37 +27,54 @@ export function swapsText(ledger: Ledger, setup: string, shown: Shown): string {
 
 const minutesOf = (minutes: number): string => printAmount({ value: Math.round(minutes * 10) / 10, unit: 'min' });
 
-function minutesTable(asking: Asking, setup: string, glasses: readonly string[], { paint }: Shown): string {
+/** Minutes from each glass to each. Where names and numbers do not fit beside each other the names come first; many glasses make several tables. */
+function minutesTable(asking: Asking, setup: string, glasses: readonly string[], { paint, columns }: Shown): string {
   if (glasses.length < 2) return 'One glass only: nothing is changed.';
   const names = glasses.map((glass) => nameAt(asking.ledger, 'glasses', glass));
-  const widest = Math.max(...names.map((name) => name.length)) + 2;
-  const cells = (row: readonly string[]) => row.map((cell) => cell.padStart(9)).join('');
-  const head = paint.dim(`${'minutes from, to'.padEnd(widest + 4)}${cells(glasses.map((_, at) => `${at + 1}`))}`);
-  const rows = glasses.map((from, at) => `${`${at + 1}`.padStart(2)}  ${(names[at] ?? '').padEnd(widest)}${cells(glasses.map((to) => (from === to ? '·' : minutesOf(lensChange(asking, { setup, glass: from }, { setup, glass: to }).minutes))))}`);
-  return [head, ...rows].join('\n');
+  const cells = glasses.map((from) => glasses.map((to) => (from === to ? '·' : minutesOf(lensChange(asking, { setup, glass: from }, { setup, glass: to }).minutes))));
+  const cellWidth = Math.max(...cells.flat().map(({ length }) => length)) + 2;
+  const widest = Math.max(HEAD.length, ...names.map((name) => name.length + 4));
+  const isNarrow = widest + cellWidth * Math.min(glasses.length, LEAST_CELLS) > columns;
+  const rowWidth = isNarrow ? HEAD.length : widest;
+  const numbered = names.map((name, at) => hanging(`${`${at + 1}`.padStart(2)}  `, name, columns, '    '));
+  const heads = names.map((name, at) => (isNarrow ? `${`${at + 1}`.padStart(2)}` : `${`${at + 1}`.padStart(2)}  ${name}`).padEnd(rowWidth));
+  const perTable = Math.max(1, Math.floor((columns - rowWidth) / cellWidth));
+  const row = (head: string, of: readonly string[]) => `${head}${of.map((cell) => cell.padStart(cellWidth)).join('')}`;
+  const tables = Array.from({ length: Math.ceil(glasses.length / perTable) }, (_, table) => {
+    const [from, to] = [table * perTable, (table + 1) * perTable];
+    return [paint.dim(row(HEAD.padEnd(rowWidth), glasses.map((_glass, at) => `${at + 1}`).slice(from, to))), ...heads.map((head, at) => row(head, (cells[at] ?? []).slice(from, to)))].join('\n');
+  });
+  return [...(isNarrow ? [numbered.join('\n')] : []), ...tables].join('\n\n');
 }
+
+const HEAD = 'minutes from, to';
+/** Fewer columns of numbers beside the names make too many tables. */
+const LEAST_CELLS = 6;
 
 /** From each glass to the next one of the set, step by step. */
 function inRow(asking: Asking, setup: string, glasses: readonly string[], shown: Shown): string[] {
   return glasses.slice(1).map((to, at) => {
     const from = glasses[at] ?? '';
     const { steps, minutes } = lensChange(asking, { setup, glass: from }, { setup, glass: to });
-    const title = shown.paint.strong(`${nameAt(asking.ledger, 'glasses', from)} → ${nameAt(asking.ledger, 'glasses', to)}   about ${minutesOf(minutes)}`);
+    const title = shown.paint.strong(wrap(`${nameAt(asking.ledger, 'glasses', from)} → ${nameAt(asking.ledger, 'glasses', to)}   about ${minutesOf(minutes)}`, shown.columns));
     return [title, ...steps.map((step, index) => stepLine(step, index, shown))].join('\n');
   });
 }
 
-function stepLine(step: ChangeStep, index: number, { paint, system }: Shown): string {
+function stepLine(step: ChangeStep, index: number, { paint, columns, system }: Shown): string {
   const { tool, minutes } = step;
   const how = [tool === undefined ? '' : tool === 'hand' ? 'by hand' : tool, minutes === 0 ? '' : minutesOf(minutes)].filter((one) => one !== '').join(', ');
-  return `${`${index + 1}`.padStart(4)}. ${doneWords(step, system)}${how === '' ? '' : paint.dim(`   ${how}`)}`;
+  return hanging(`${`${index + 1}`.padStart(4)}. `, `${doneWords(step, system)}${how === '' ? '' : paint.dim(`   ${how}`)}`, columns, STEP_INDENT);
 }
 
-function places(asking: Asking, setup: string, { system }: Shown): string[] {
+const STEP_INDENT = ' '.repeat(6);
+
+function places(asking: Asking, setup: string, { system, columns }: Shown): string[] {
   const found = motorPlaces(asking, setup);
   if (found === undefined) return [];
   const served = found.best.serves.map((glass) => nameAt(asking.ledger, 'glasses', glass)).join(', ');
-  return [`One place of the motor, ${printAmount({ value: Math.round(found.best.atMm), unit: 'mm' }, system)} along its rod, serves ${found.best.serves.length} of ${found.all.length + found.nowhere.length}: ${served}.${found.nowhere.length === 0 ? '' : ` It meets ${found.nowhere.map((glass) => nameAt(asking.ledger, 'glasses', glass)).join(', ')} nowhere.`}`];
+  const says = `One place of the motor, ${printAmount({ value: Math.round(found.best.atMm), unit: 'mm' }, system)} along its rod, serves ${found.best.serves.length} of ${found.all.length + found.nowhere.length}: ${served}.${found.nowhere.length === 0 ? '' : ` It meets ${found.nowhere.map((glass) => nameAt(asking.ledger, 'glasses', glass)).join(', ')} nowhere.`}`;
+  return [wrap(says, columns)];
 }
 
 /** Days that use the setup. */
@@ -64,12 +83,12 @@ function days(asking: Asking, setup: string, shown: Shown): string[] {
   return ledger.keys('days').filter((day) => ledger.keys('shots').some((shot) => ledger.at(`shots/${shot}/day`) === day && ledger.at(`shots/${shot}/setup`) === setup)).flatMap((day) => {
     const found = dayOrder(asking, day);
     if (found === undefined) return [];
-    const title = shown.paint.strong(`${nameAt(ledger, 'days', day)}: order of the shots with least work`);
-    return [typeof found === 'string' ? `${title}\n    ${found}` : [title, ...orderLines(asking, found)].join('\n')];
+    const title = shown.paint.strong(wrap(`${nameAt(ledger, 'days', day)}: order of the shots with least work`, shown.columns));
+    return [typeof found === 'string' ? `${title}\n${wrap(found, shown.columns, '    ')}` : [title, ...orderLines(asking, found, shown)].join('\n')];
   });
 }
 
-function orderLines({ ledger }: Asking, { best, bestMin, plannedMin, method, atLeastMin }: DayOrder): string[] {
+function orderLines({ ledger }: Asking, { best, bestMin, plannedMin, method, atLeastMin }: DayOrder, { columns }: Shown): string[] {
   const how = method === 'exact' ? 'exact: no order allowed takes less' : `a good order, perhaps not the best; none takes less than ${minutesOf(atLeastMin)}`;
-  return [...best.map(({ shots }, at) => `${`${at + 1}`.padStart(4)}. ${shots.map((shot) => shotName(ledger, shot)).join(', ')}`), `    changes ${minutesOf(bestMin)} (${how}); as planned ${minutesOf(plannedMin)}`];
+  return [...best.map(({ shots }, at) => hanging(`${`${at + 1}`.padStart(4)}. `, shots.map((shot) => shotName(ledger, shot)).join(', '), columns, STEP_INDENT)), wrap(`changes ${minutesOf(bestMin)} (${how}); as planned ${minutesOf(plannedMin)}`, columns, '    ')];
 }

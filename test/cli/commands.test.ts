@@ -15,7 +15,7 @@ const inFolder = (name: string, content: string): string => {
 };
 
 /** Runs one command line in a world of its own. */
-async function command(argv: string[], given: { lines?: string[]; answers?: string[]; colour?: boolean; stops?: boolean } = {}) {
+async function command(argv: string[], given: { lines?: string[]; answers?: string[]; colour?: boolean; stops?: boolean; columns?: number } = {}) {
   let out = '';
   let err = '';
   const answers = [...(given.answers ?? [])];
@@ -28,7 +28,7 @@ async function command(argv: string[], given: { lines?: string[]; answers?: stri
     ask: given.answers === undefined ? undefined : (question) => given.stops === true ? Promise.reject(new Stopped()) : ((out += question), Promise.resolve(answers.shift() ?? '')),
     colour: given.colour ?? false,
     unicode: true,
-    columns: 100,
+    columns: given.columns ?? 100,
     today: () => new Date('2026-01-01'),
     stop: new AbortController().signal,
     exitCode: 0,
@@ -85,12 +85,18 @@ describe('check', () => {
 });
 
 describe('which one is meant', () => {
-  test('the only one need not be named; of several the names are told', async () => {
-    expect((await command(['place', tiny])).code).toBe(0);
+  test.each(['place', 'swaps', 'lines', 'check'])('%s takes every setup where none is named', async (name) => {
     const two = inFolder('two.shoot.json', readFileSync(tiny, 'utf8').replace('"setups": {', '"setups": {"other": {"name": "Other", "camera": "camera", "glasses": ["normal"], "mode": "open-gate", "frameRateHz": 25}, '));
-    const { code, err } = await command(['place', two]);
-    expect(code).toBe(2);
-    expect(err).toMatch(/Say which setup: there are 2\. Known: other, /);
+    const { out, err, code } = await command([name, two]);
+    expect([err, code < 2]).toEqual(['', true]);
+    if (name !== 'check') for (const setup of [/^Other\b/m, /^Sticks\b/m]) expect(out).toMatch(setup);
+  });
+
+  test('a model holds one setup: of several it is asked which', async () => {
+    const two = inFolder('two.shoot.json', readFileSync(tiny, 'utf8').replace('"setups": {', '"setups": {"other": {"name": "Other", "camera": "camera", "glasses": ["normal"], "mode": "open-gate", "frameRateHz": 25}, '));
+    const model = join(folder, 'two.glb');
+    expect(await command(['place', two, '--gltf', model])).toMatchObject({ code: 2, err: expect.stringContaining('Say which with --setup: other, sticks.') as string });
+    expect(existsSync(model)).toBe(false);
   });
 
   test('a part of a name offers those that have it', async () => {
@@ -253,4 +259,13 @@ test('explain knows how pieces are placed by name, and lists it beside the quest
   expect(code).toBe(0);
   expect(out).toMatch(/\+X to camera left[\s\S]*^at +where it is[\s\S]*^out +direction out of the part/m);
   expect((await command(['explain', 'point'])).err).toContain('"points"');
+});
+
+describe.each([60, 80])('on a terminal of %d columns', (columns) => {
+  const demo = new URL('../../examples/demo.shoot.json', import.meta.url).pathname;
+  test.each(['lines', 'place', 'swaps', 'check'])('%s fits', async (name) => {
+    const { out } = await command([name, demo, ...(name === 'check' ? ['--working', '--question', 'picture.depth'] : []), '--setup', 'jetty-sticks'], { columns });
+    const tooLong = out.split('\n').filter((line) => line.length > columns);
+    expect(tooLong).toEqual([]);
+  }, 60_000);
 });

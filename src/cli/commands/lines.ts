@@ -3,7 +3,7 @@ import { PLUG_CAUTION } from '../../check/quantities/lineWords.ts';
 import { RADIO_CAUTION } from '../../check/quantities/radios.ts';
 import { glassesOf } from '../../check/subjects.ts';
 import { Ledger } from '../../shoot/ledger/Ledger.ts';
-import { chosen } from '../chosen.ts';
+import { chosen, chosenSetups } from '../chosen.ts';
 import { loadShoot } from '../files.ts';
 import { linesText } from '../linesText.ts';
 import { paintFor } from '../paint.ts';
@@ -30,15 +30,15 @@ export function command(world: World): Command {
 function lines(world: World, file: string, { setup, glass }: Options): void {
   const shoot = loadShoot(world, file);
   const ledger = new Ledger(shoot);
-  if (Object.keys(shoot.setups).length === 0) throw new Refusal(file, [{ path: 'setups', message: 'This shoot has no setup yet, so that nothing is connected.', cure: 'Enter a setup: camera build, glasses, mode.' }]);
-  const setups = setup === undefined ? Object.keys(shoot.setups) : [chosen(shoot.setups, setup, 'setup')];
+  const setups = chosenSetups(shoot, setup, file);
   const wanted = glass === undefined ? undefined : chosen(shoot.glasses, glass, 'glass');
   const paint = paintFor(world);
+  const columns = Math.max(60, Math.min(world.columns, 120));
   const texts = setups.flatMap((id) => {
     const glasses = glassesOf(ledger, id);
     const one = wanted ?? glasses[0] ?? '';
-    return glasses.length === 0 || glasses.includes(one) ? linesText(ledger, { setup: id, glass: one }, paint) : [];
+    return glasses.length === 0 || glasses.includes(one) ? linesText(ledger, { setup: id, glass: one }, { paint, columns }) : [];
   });
   if (texts.length === 0) throw new Refusal('--glass', [{ path: '', message: `${shoot.glasses[wanted ?? '']?.name ?? 'This glass'} is not used in ${setup === undefined ? 'any setup' : (shoot.setups[setups[0] ?? '']?.name ?? 'this setup')}.`, cure: 'Name one of its glasses.' }]);
-  world.out(`${texts.join('\n')}\n${paint.dim(wrap(`${PLUG_CAUTION} Right voltage and polarity before the first plug. ${RADIO_CAUTION}`, Math.max(60, Math.min(world.columns, 110))))}\n`);
+  world.out(`${texts.join('\n')}\n${paint.dim(wrap(`${PLUG_CAUTION} Right voltage and polarity before the first plug. ${RADIO_CAUTION}`, columns))}\n`);
 }

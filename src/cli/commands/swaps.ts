@@ -1,6 +1,6 @@
 import { Command } from 'commander';
 import { Ledger } from '../../shoot/ledger/Ledger.ts';
-import { chosen } from '../chosen.ts';
+import { chosenSetups } from '../chosen.ts';
 import { loadShoot } from '../files.ts';
 import { paintFor } from '../paint.ts';
 import { swapsText } from '../swapsText.ts';
@@ -20,13 +20,12 @@ export function command(world: World): Command {
   return new Command('swaps')
     .description(`${summary}; and the order of the day's shots with least work.`)
     .argument('<file>', 'a *.shoot.json file')
-    .option('--setup <name>', 'which setup, where there are several')
+    .option('--setup <name>', 'only this setup')
     .option('--imperial', 'inches')
     .action((file: string, options: Options) => {
       const shoot = loadShoot(world, file);
-      const setup = chosen(shoot.setups, options.setup, 'setup');
-      const paint = paintFor(world);
-      world.out(swapsText(new Ledger(shoot), setup, { paint, system: options.imperial === true ? 'imperial' : 'metric' }));
-      world.out(`\n${paint.dim(wrap(MODEL, Math.max(60, Math.min(world.columns, 110))))}\n`);
+      const [ledger, paint, columns] = [new Ledger(shoot), paintFor(world), Math.max(60, Math.min(world.columns, 110))];
+      const texts = chosenSetups(shoot, options.setup, file).map((setup) => swapsText(ledger, setup, { paint, columns, system: options.imperial === true ? 'imperial' : 'metric' }));
+      world.out(`${texts.join('\n')}\n${paint.dim(wrap(MODEL, columns))}\n`);
     });
 }

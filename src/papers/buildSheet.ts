@@ -1,5 +1,5 @@
 import { placeSetup } from '../assembly/placing/placeSetup.ts';
-import { orderOfAssembly } from '../assembly/space/orderOfAssembly.ts';
+import { type BlockedScrew, orderOfAssembly } from '../assembly/space/orderOfAssembly.ts';
 import { type WorldSolid, worldSolids } from '../assembly/space/worldSolids.ts';
 import { type SetupPiece, setupPieces } from '../assembly/setupPieces.ts';
 import { type Box, type RigView, VIEWS, VIEW_NAMES, drawView, middleOf, rigView } from './build/drawRig.ts';
@@ -27,11 +27,14 @@ export const buildSheet = paper({
     sheet.text('What is said of strength here is an estimate, not a load rating. Above people, on vehicles and on cranes: local rules, a second fixing, a qualified rigger.', { sizePt: SIZE.small });
     const solids = worldSolids(making.ledger, making.setup, glass);
     const steps = buildSteps(making, glass);
+    const { blocked } = orderOfAssembly(making.ledger, making.setup, glass);
     for (const build of new Set(steps.map((step) => step.build))) {
       const own = solids.filter(({ piece }) => piece.build === build);
       const name = (making.ledger.at(`builds/${build}/name`) as string | undefined) ?? build;
-      if (own.length > 0) threeSides(sheet, name, own, making);
-      stepsOf(sheet, name, steps.filter((step) => step.build === build), own);
+      const drawn = new Set(own.map(({ piece }) => piece.ref)).size > 1;
+      if (drawn) threeSides(sheet, name, own, making);
+      else piecesOf(sheet, name, build, making);
+      stepsOf(sheet, name, steps.filter((step) => step.build === build && (drawn || step.fixings.length > 0 || step.after.length > 0)), drawn ? own : [], blocked.filter(({ joint }) => joint.joint.build === build).map((one) => coveredWords(making, one)));
     }
     leftOver(sheet, making, glass);
     findings(sheet, making);
@@ -77,6 +80,19 @@ function threeSides(sheet: Sheet, name: string, solids: readonly WorldSolid[], m
   if (unplaced.length > 0) sheet.text(`Not drawn, for want of a place: ${unplaced.map(({ ref }) => nameOf(making, ref)).join(', ')}.`, { sizePt: SIZE.small });
 }
 
+/** Of a build of which nothing, or one piece, has a place there is nothing to draw: what stands there is ticked off. */
+function piecesOf(sheet: Sheet, name: string, build: string, { ledger, setup, glasses }: MakingOfSetup): void {
+  const names = [...setupPieces(ledger, setup, glasses[0] ?? '').values()].filter((piece) => piece.build === build).map((piece) => piece.name);
+  const [columns, stepMm] = [3, 5];
+  const rows = Math.ceil(names.length / columns);
+  sheet.keep(rows * stepMm + 22);
+  sheet.heading(name);
+  sheet.block(rows * stepMm + 2, (y) => names.forEach((text, at) => {
+    const [x, middle] = [sheet.left + Math.floor(at / rows) * (sheet.widthMm / columns), y + (at % rows) * stepMm + 2.5];
+    sheet.put(tickBox(x, middle, 2.6), { kind: 'text', text: sheet.fonts.cut('regular', SIZE.small, text, sheet.widthMm / columns - 8), x: x + 4.6, y: middle + 1, face: 'regular', sizePt: SIZE.small });
+  }));
+}
+
 function numbersList(sheet: Sheet, words: readonly string[]): void {
   const columns = 3;
   const rows = Math.ceil(words.length / columns);
@@ -103,20 +119,24 @@ function numbered(seen: RigView, refs: readonly string[], { x, y, scale }: { x: 
 
 const STEP_DRAWING = { sideMm: 52, frontMm: 30, heightMm: 40 } as const;
 
-function stepsOf(sheet: Sheet, name: string, steps: readonly BuildStep[], solids: readonly WorldSolid[]): void {
-  sheet.keep(STEP_DRAWING.heightMm + 26);
-  sheet.heading(`${name}: step by step`);
+/** Where a screw is covered in every order there is none to print: then it is said, and only what is fixed to what is told, without numbers. */
+function stepsOf(sheet: Sheet, name: string, steps: readonly BuildStep[], solids: readonly WorldSolid[], covered: readonly string[]): void {
+  if (steps.length === 0) return;
+  sheet.keep((solids.length === 0 ? 10 : STEP_DRAWING.heightMm) + 26);
+  sheet.heading(covered.length === 0 ? `${name}: step by step` : `${name}: what is fixed to what`);
+  if (covered.length > 0) sheet.text(`No order puts it together with every screw within reach: ${covered.join('; ')}. What follows is no order.`);
   const [side, front] = [rigView(solids, 'left'), rigView(solids, 'front')];
   const shown = new Set<string>();
   const textX = solids.length === 0 ? 8 : STEP_DRAWING.sideMm + STEP_DRAWING.frontMm + 10;
   steps.forEach((step, at) => {
     const fresh = new Set(step.fresh.map(({ ref }) => ref));
     for (const ref of fresh) shown.add(ref);
+    const drawn = side.outlines.some(({ ref }) => shown.has(ref));
     const rows = stepText(sheet, step, at + 1, sheet.widthMm - textX);
-    const height = Math.max(solids.length === 0 ? 10 : STEP_DRAWING.heightMm + 4, rows.heightMm + 4);
+    const height = Math.max(drawn ? STEP_DRAWING.heightMm + 4 : 10, rows.heightMm + 4);
     sheet.block(height, (y) => {
-      sheet.put({ kind: 'text', text: String(at + 1), x: sheet.left, y: y + 4, face: 'strong', sizePt: SIZE.heading });
-      if (solids.length > 0) sheet.put(...fitted(side, sheet.left + 6, y + 1, STEP_DRAWING.sideMm, shown, fresh), ...fitted(front, sheet.left + 8 + STEP_DRAWING.sideMm, y + 1, STEP_DRAWING.frontMm - 2, shown, fresh));
+      if (covered.length === 0) sheet.put({ kind: 'text', text: String(at + 1), x: sheet.left, y: y + 4, face: 'strong', sizePt: SIZE.heading });
+      if (drawn) sheet.put(...fitted(side, sheet.left + 6, y + 1, STEP_DRAWING.sideMm, shown, fresh), ...fitted(front, sheet.left + 8 + STEP_DRAWING.sideMm, y + 1, STEP_DRAWING.frontMm - 2, shown, fresh));
       sheet.put(...rows.at(sheet.left + textX, y + 1), { kind: 'path', d: line(sheet.left, y + height - 1, sheet.left + sheet.widthMm, y + height - 1), stroke: HAIRLINE });
     });
   });
@@ -129,11 +149,11 @@ function fitted(seen: RigView, x: number, y: number, widthMm: number, shown: Rea
 }
 
 /** The words of a step, measured before they are placed. */
-function stepText(sheet: Sheet, { fresh, fixings, after }: BuildStep, _number: number, widthMm: number): { heightMm: number; at: (x: number, y: number) => Mark[] } {
+function stepText(sheet: Sheet, { title, fixings, after }: BuildStep, _number: number, widthMm: number): { heightMm: number; at: (x: number, y: number) => Mark[] } {
   const lines: { text: string; face: 'regular' | 'strong' | 'italic'; size: number; indent: number; box?: boolean }[] = [];
   const add = (text: string, face: 'regular' | 'strong' | 'italic', size: number, indent: number, box = false) =>
     sheet.fonts.lines(face, size, text, widthMm - indent).forEach((one, at) => lines.push({ text: one, face, size, indent, box: box && at === 0 }));
-  add(fresh.map(({ name }) => name).join(', '), 'strong', SIZE.body, 0);
+  add(title, 'strong', SIZE.body, 0);
   for (const { says, how } of fixings) {
     add(says, 'regular', SIZE.small, 4.4, true);
     if (how !== '') add(how, 'italic', SIZE.small, 4.4);
@@ -155,14 +175,13 @@ function stepText(sheet: Sheet, { fresh, fixings, after }: BuildStep, _number: n
 
 const nameOf = ({ ledger, setup, glasses }: MakingOfSetup, ref: string): string => setupPieces(ledger, setup, glasses[0] ?? '').get(ref)?.name ?? ref;
 
-/** What no order puts on, and what no place was found for. */
+/** Of pieces that no order puts on: what is in the way. */
+const coveredWords = (making: MakingOfSetup, { joint: { joint }, by }: BlockedScrew): string => `${nameOf(making, by)} covers the screw between ${joint.a.piece.name} and ${joint.b.piece.name}`;
+
+/** What no place was found for. */
 function leftOver(sheet: Sheet, making: MakingOfSetup, glass: string): void {
   const { unplaced } = placeSetup(making.ledger, making.setup, glass);
-  const { blocked } = orderOfAssembly(making.ledger, making.setup, glass);
-  if (unplaced.length + blocked.length === 0) return;
+  if (unplaced.length === 0) return;
   sheet.heading('Settle these by hand');
-  table(sheet, [{ says: 'what', share: 3 }, { says: 'why', share: 5 }], [
-    ...unplaced.map(({ ref, why }) => ({ cells: [{ text: nameOf(making, ref), box: true }, `It ${why}.`.replace('..', '.')] })),
-    ...blocked.map(({ joint: { joint }, by }) => ({ cells: [{ text: `${joint.a.piece.name} to ${joint.b.piece.name}`, box: true }, `${nameOf(making, by)} stands where the key has to go: turn this screw before it goes on.`] })),
-  ]);
+  table(sheet, [{ says: 'what', share: 3 }, { says: 'why', share: 5 }], unplaced.map(({ ref, why }) => ({ cells: [{ text: nameOf(making, ref), box: true }, `It ${why}.`.replace('..', '.')] })));
 }

@@ -285,7 +285,10 @@ describe.skipIf(executablePath === undefined)('the page in a browser', { timeout
     await openDemo(page, site.url);
     const links = page.getByRole('navigation', { name: 'Views' }).getByRole('link');
     expect(await links.allInnerTexts()).toEqual(VIEWS);
-    const cut = await links.evaluateAll((all) => all.filter((one) => { const { left, right, bottom } = one.getBoundingClientRect(); return left < 0 || right > innerWidth || bottom > innerHeight || one.scrollWidth > one.clientWidth; }).map((one) => one.textContent));
+    const cut = await links.evaluateAll((all, { width, height }) => all.filter((one) => {
+      const { left, right, bottom } = one.getBoundingClientRect();
+      return left < 0 || right > width || bottom > height || one.scrollWidth > one.clientWidth;
+    }).map((one) => one.textContent), PHONE);
     expect(cut).toEqual([]);
     await links.last().tap();
     await page.locator('[aria-current="page"]', { hasText: 'papers' }).waitFor();

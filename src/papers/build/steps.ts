@@ -1,14 +1,18 @@
-import { placeSetup } from '../../assembly/placing/placeSetup.ts';
+import { type SolvedSetting, placeSetup } from '../../assembly/placing/placeSetup.ts';
 import type { RigJoint } from '../../assembly/placing/rigJoints.ts';
 import { type SetupPiece, setupPieces } from '../../assembly/setupPieces.ts';
-import { orderOfAssembly } from '../../assembly/space/orderOfAssembly.ts';
+import { type AssemblyStep, orderOfAssembly } from '../../assembly/space/orderOfAssembly.ts';
 import type { Setting } from '../../shoot/schema/build.ts';
 import { printAmount } from '../../units/print.ts';
 import type { MakingOfSetup } from '../paper.ts';
+import { fixedWords, howWords } from './jointWords.ts';
+import { type Stands, settingPlace } from './settingPlace.ts';
 
 /** A step of building: the pieces that go on, how each is fixed, what to look at afterwards. */
 export interface BuildStep {
   readonly build: string;
+  /** What goes on, in words. */
+  readonly title: string;
   readonly fresh: readonly SetupPiece[];
   readonly fixings: readonly Fixing[];
   readonly after: readonly string[];
@@ -16,7 +20,7 @@ export interface BuildStep {
 
 export interface Fixing {
   readonly says: string;
-  /** Screw, key, how firmly, setting, pins. */
+  /** Screw, key, how firmly, pins, where it is set. */
   readonly how: string;
 }
 
@@ -30,15 +34,32 @@ export function buildSteps(making: MakingOfSetup, glass: string): BuildStep[] {
   const builds = [...new Set(steps.map(({ ref }) => pieces.get(ref)?.build ?? ''))];
   return builds.flatMap((build) => {
     const own = steps.filter(({ ref }) => pieces.get(ref)?.build === build);
-    return Array.from({ length: Math.ceil(own.length / MOST_AT_ONCE) }, (_, at): BuildStep => {
-      const some = own.slice(at * MOST_AT_ONCE, (at + 1) * MOST_AT_ONCE);
-      const joints = some.flatMap(({ joints: these }) => these.map(({ joint }) => joint));
+    return atOnce(own).map((some): BuildStep => {
+      const joints = some.flatMap(({ ref, joints: these }) => these.map(({ joint }) => ({ ref, joint })));
       return {
-        build, fresh: some.flatMap(({ ref }) => pieces.get(ref) ?? []),
-        fixings: joints.map((joint) => fixingOf(making, glass, joint)), after: [...new Set([...joints.flatMap((joint) => afterOf(joint)), ...some.flatMap(({ ref }) => bagsOn(making, pieces.get(ref)))])],
+        build, title: titleOf(some, (ref) => pieces.get(ref)?.name ?? ref), fresh: some.flatMap(({ ref }) => pieces.get(ref) ?? []),
+        fixings: joints.map(({ ref, joint }) => fixingOf(making, glass, joint, ref)), after: [...new Set([...joints.flatMap(({ joint }) => afterOf(joint)), ...some.flatMap(({ ref }) => bagsOn(making, pieces.get(ref)))])],
       };
     });
   });
+}
+
+/** Up to three pieces; what is begun apart, and what goes on together, are steps by themselves. */
+function atOnce(steps: readonly AssemblyStep[]): AssemblyStep[][] {
+  const groups: AssemblyStep[][] = [];
+  for (const step of steps) {
+    const last = groups.at(-1);
+    if (last === undefined || last.length === MOST_AT_ONCE || step.apart === true || step.along !== undefined || last[0]?.along !== undefined) groups.push([step]);
+    else last.push(step);
+  }
+  return groups;
+}
+
+function titleOf(steps: readonly AssemblyStep[], name: (ref: string) => string): string {
+  const names = steps.map(({ ref }) => name(ref)).join(', ');
+  const [first] = steps;
+  if (first?.along !== undefined) return `${names}, with ${first.along.map(name).join(', ')}, as put together`;
+  return first?.apart === true ? `Apart from the rig: ${names}` : names;
 }
 
 /** Sandbags that the shoot puts on the feet of legs or a stand. */
@@ -47,28 +68,20 @@ function bagsOn({ ledger, press }: MakingOfSetup, piece: SetupPiece | undefined)
   return ballastG === undefined || ballastG === 0 ? [] : [`Sandbags of ${printAmount({ value: ballastG, unit: 'g' }, press.system)} on the feet of ${piece?.name ?? ''}, evenly, before anything heavy goes up.`];
 }
 
-function fixingOf({ ledger, setup, press }: MakingOfSetup, glass: string, joint: RigJoint): Fixing {
-  const { a, b, torqueNm, mesh } = joint;
+/** One joint of the piece that goes on, which is told first. */
+function fixingOf({ ledger, setup, press: { system } }: MakingOfSetup, glass: string, joint: RigJoint, goesOn: string): Fixing {
+  const { a, b, mesh } = joint;
   if (mesh) return { says: `${a.piece.name} and ${b.piece.name}: gears in mesh`, how: 'a sheet of paper between the teeth, then out' };
-  const tool = [a, b].map(({ point }) => point.tool).find((one) => one !== undefined);
-  const screws = [a, b].map(({ point }) => point.screws ?? 1).reduce((most, one) => Math.max(most, one), 1);
-  const kind = a.point.class ?? b.point.class ?? a.point.kind;
-  const pins = a.point.pins === true && b.point.pins === true ? 'pins in their holes' : undefined;
-  const solved = placeSetup(ledger, setup, glass).settings.filter((one) => one.joint.path === joint.path).map(({ key, value }) => settingText(key, value, press.system));
-  const stated = Object.entries(joint.settings).flatMap(([key, setting]) => statedText(key, setting, glass, press.system));
-  const where = (end: RigJoint['a']) => `${end.piece.name}, ${end.point.name ?? end.pointId.replaceAll('-', ' ')}`;
-  return {
-    says: `${where(a)}, to ${where(b)}`,
-    how: [screws > 1 ? `${screws} × ${kind}` : kind, tool === 'hand' ? 'by hand' : tool, torqueNm === undefined ? undefined : printAmount({ value: torqueNm, unit: 'N·m' }), pins, ...stated, ...solved].filter((word) => word !== undefined).join(', '),
-  };
+  const pins = a.point.pins === true && b.point.pins === true ? ['pins in their holes'] : [];
+  const solved = placeSetup(ledger, setup, glass).settings.filter((one) => one.joint.path === joint.path);
+  const stated = Object.entries(joint.settings).flatMap(([key, setting]) => statedOf(joint, key as SolvedSetting['key'], setting, glass));
+  const set = [...stated, ...solved].map((one) => settingPlace({ ledger, setup, glass, system }, one));
+  return { says: a.ref === goesOn ? fixedWords(a, b) : fixedWords(b, a), how: [...howWords(joint), ...pins, ...set].join(', ') };
 }
 
-const WORDS: Readonly<Record<string, string>> = { turnDeg: 'turned', tiltDeg: 'tilted', slideMm: 'slid', sideMm: 'aside', heightMm: 'raised' };
-const settingText = (key: string, value: number, system: 'metric' | 'imperial'): string => `${WORDS[key] ?? key} ${printAmount({ value: Math.round(value * 10) / 10, unit: key.endsWith('Deg') ? 'deg' : 'mm' }, system)}`;
-
-function statedText(key: string, setting: Setting | undefined, glass: string, system: 'metric' | 'imperial'): string[] {
+function statedOf(joint: RigJoint, key: SolvedSetting['key'], setting: Setting | undefined, glass: string): Stands[] {
   const value = typeof setting === 'number' ? setting : setting !== undefined && 'pinned' in setting ? (setting.pinned[glass] ?? setting.otherwise) : undefined;
-  return value === undefined || value === 0 ? [] : [settingText(key, value, system)];
+  return value === undefined || value === 0 ? [] : [{ joint, key, value }];
 }
 
 /** What to look at once it is on. Common practice. */

@@ -1,6 +1,7 @@
 import { opticalPath } from '../../assembly/opticalPath.ts';
-import { placeSetup } from '../../assembly/placing/placeSetup.ts';
+import { type SolvedSetting, placeSetup } from '../../assembly/placing/placeSetup.ts';
 import { pieceSetting, setupPieces } from '../../assembly/setupPieces.ts';
+import { nameAt } from '../../check/nameAt.ts';
 import { focusScaleOf } from '../../check/quantities/focusScaleOf.ts';
 import { handWheel } from '../../check/quantities/handWheel.ts';
 import { ringTurner } from '../../check/quantities/ringTurner.ts';
@@ -8,7 +9,8 @@ import { shotDistances } from '../../check/quantities/shotDistances.ts';
 import { shotsOf } from '../../check/quantities/shootFigures.ts';
 import { squeezeOf } from '../../check/quantities/squeezeOf.ts';
 import { PartView } from '../../shoot/ledger/PartView.ts';
-import { type Amount, printAmount, printNumber } from '../../units/print.ts';
+import { printAmount, printNumber } from '../../units/print.ts';
+import { movedPiece, settingPlace, settingShift } from '../build/settingPlace.ts';
 import { enteredOrWhy, ifEntered } from '../entered.ts';
 import type { MakingOfSetup } from '../paper.ts';
 
@@ -86,31 +88,28 @@ function calibrate({ answers, setup }: MakingOfSetup, glass: string): string {
   return `${found.verdict === 'fails' ? 'No, set both ends by hand.' : 'Yes.'} ${found.says}`;
 }
 
-const WORDS = { turnDeg: 'turn', tiltDeg: 'tilt', slideMm: 'slide', sideMm: 'aside', heightMm: 'height' } as const;
-
-/** What is set for this glass: found by the program, or pinned; one line a joint. */
-function settings({ ledger, setup, press }: MakingOfSetup, glass: string): string {
-  const { settings: solved, model } = placeSetup(ledger, setup, glass);
+/** What is set for this glass, found by the program or pinned, from places that one sees, and how far from where it was with the first: one line a joint. */
+function settings({ ledger, setup, glasses, press: { system } }: MakingOfSetup, glass: string): string {
+  const placement = placeSetup(ledger, setup, glass);
+  const { settings: solved, model } = placement;
   const pinned = [...model.tree, ...model.loops].flatMap(({ joint }) =>
     Object.entries(joint.settings).flatMap(([key, setting]) => {
       const value = typeof setting === 'object' && 'pinned' in setting ? (setting.pinned[glass] ?? setting.otherwise) : undefined;
-      return value === undefined ? [] : [{ joint, key, value, atLimit: undefined }];
+      return value === undefined ? [] : [{ joint, key: key as SolvedSetting['key'], value, atLimit: undefined }];
     }),
   );
-  const byJoint = new Map<string, { where: string; says: string[] }>();
-  for (const { joint, key, value, atLimit } of [...solved, ...pinned]) {
-    const known = byJoint.get(joint.path) ?? { where: `${joint.a.piece.name} on ${joint.b.piece.name}`, says: [] };
-    const says = `${WORDS[key as keyof typeof WORDS] ?? key} ${amountOf(key, value, press.system)}${atLimit === undefined ? '' : ' (end of its way)'}`;
-    known.says.push(says);
+  const first = glasses[0] ?? glass;
+  const of = { ledger, setup, glass, system };
+  const byJoint = new Map<string, { piece: string; says: string[] }>();
+  for (const stands of [...solved, ...pinned]) {
+    const { joint, key, atLimit } = stands;
+    const known = byJoint.get(joint.path) ?? { piece: movedPiece(placement, { joint, key }), says: [] };
+    const shift = first === glass ? undefined : settingShift(of, stands, { glass: first, name: nameAt(ledger, 'glasses', first) });
+    known.says.push(`${settingPlace(of, stands)}${atLimit === undefined ? '' : ', the end of its way'}${shift === undefined ? '' : ` (${shift})`}`);
     byJoint.set(joint.path, known);
   }
-  return [...new Set([...byJoint.values()].map(({ where, says }) => `${where}: ${says.join(', ')}`))].join('\n');
+  return [...new Set([...byJoint.values()].map(({ piece, says }) => `${piece}: ${says.join('; ')}`))].join('\n');
 }
-
-const amountOf = (key: string, value: number, system: 'metric' | 'imperial'): string => {
-  const amount: Amount = { value: Math.round(value * 10) / 10, unit: key.endsWith('Deg') ? 'deg' : 'mm' };
-  return printAmount(amount, system);
-};
 
 function ofKind({ ledger, setup }: MakingOfSetup, glass: string, kinds: readonly string[]): string {
   const camera = ledger.at(`setups/${setup}/camera`);

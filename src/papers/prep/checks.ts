@@ -14,6 +14,7 @@ import { unitOfKey } from '../../units/unitOfKey.ts';
 import { printAmount, printNumber } from '../../units/print.ts';
 import { ifEntered } from '../entered.ts';
 import { rowsOf } from '../lineSchedule.ts';
+import { fixedWords, howWords } from '../build/jointWords.ts';
 import type { MakingOfSetup } from '../paper.ts';
 
 /** Something to check by hand before the day. */
@@ -77,12 +78,12 @@ function measured(part: PartView, path: string): string {
 }
 
 function fixings({ ledger, setup, glasses }: MakingOfSetup): Check[] {
-  const joints = new Map(glasses.flatMap((glass) => [...placeSetup(ledger, setup, glass).model.tree, ...placeSetup(ledger, setup, glass).model.loops]).map(({ joint }) => [joint.path, joint] as const));
-  const all = [...joints.values()].map(({ path, a, b, torqueNm }) => {
+  const joints = new Map(glasses.flatMap((glass) => [...placeSetup(ledger, setup, glass).model.tree, ...placeSetup(ledger, setup, glass).model.loops]).map((held) => [held.joint.path, held] as const));
+  const all = [...joints.values()].map((held) => {
+    const { joint, joint: { path, a, b } } = held;
+    const [hangs, holds] = 'child' in held && held.child === a.ref ? [a, b] : [b, a];
     const pins = a.point.pins === true && b.point.pins === true ? 'pins' : a.point.pins === true || b.point.pins === true ? 'pins on one side only: they do not hold' : 'no pins: friction alone';
-    const tool = [a, b].map(({ point }) => point.tool).find((one) => one !== undefined);
-    const kind = a.point.class ?? b.point.class ?? a.point.kind;
-    return { id: `fixing ${path}`, says: `${a.piece.name} to ${b.piece.name}`, expect: [kind, tool ?? '', torqueNm === undefined ? '' : printAmount({ value: torqueNm, unit: 'N·m' }), ['thread', 'hole'].includes(a.point.kind) ? pins : ''].filter((word) => word !== '').join(', ') };
+    return { id: `fixing ${path}`, says: fixedWords(hangs, holds), expect: [...howWords(joint), ...(['thread', 'hole'].includes(a.point.kind) ? [pins] : [])].join(', ') };
   });
   return alikeOnce(all);
 }

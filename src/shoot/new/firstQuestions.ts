@@ -48,6 +48,8 @@ export interface FirstQuestion {
   readonly arises?: (so: Partial<FirstAnswers>) => boolean;
   /** Why a choice does not serve with the answers so far. */
   readonly unfit?: (choice: string, so: Partial<FirstAnswers>) => string | undefined;
+  /** Whether nought is an answer to a length: it is not known. */
+  readonly zero?: true;
   /** How a number may also be written: `16:9`, `T2.8`, or as a whole number only. */
   readonly written?: 'aspect' | 'T-stop' | 'whole';
 }
@@ -94,7 +96,7 @@ export const FIRST_QUESTIONS: readonly FirstQuestion[] = [
   { key: 'widthPx', asks: 'Width delivered, in pixels?', kind: 'number', written: 'whole', usual: () => '3840' },
   { key: 'mode', asks: 'Which part of its sensor is recorded?', kind: 'class', choices: ({ body }) => modesOf(body), usual: usualMode, bearsOn: ['picture.coverage'] },
   { key: 'distanceMm', asks: `Focus distance from the sensor plane, as in 5'6" or 1.68 m?`, kind: 'length', usual: () => '2 m' },
-  { key: 'focuserToSensorMm', asks: 'Focuser to sensor plane, as in 22 cm (0 mm where it is not known)?', kind: 'length', arises: ({ focuser }) => focuser !== 'none', usual: ({ focuser }) => (focuser === 'none' ? '0 mm' : '220 mm') },
+  { key: 'focuserToSensorMm', asks: 'Focuser to sensor plane, as in 22 cm (0 where it is not known)?', kind: 'length', zero: true, arises: ({ focuser }) => focuser !== 'none', usual: ({ focuser }) => (focuser === 'none' ? '0 mm' : '220 mm') },
   { key: 'tStop', asks: 'T-stop?', kind: 'number', written: 'T-stop', usual: () => '2.8' },
   { key: 'place', asks: 'Inside, or outside in daylight?', kind: 'class', choices: () => ['interior', 'exterior'], usual: () => 'interior' },
   { key: 'operator', asks: 'The operator sees on what?', kind: 'class', choices: () => orNone(classes('monitor')), usual: () => 'monitor-5-bright', bearsOn: ['sight', 'lines', ...FEEDING] },

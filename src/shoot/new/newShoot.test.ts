@@ -57,3 +57,13 @@ plainTest('one transmitter has one mode for everybody: the fast one with a pulle
   const modeWith = (puller: string) => newShoot(usual({ puller, director: 'monitor-17', link: 'two-mode' })).builds['camera']?.pieces['transmitter']?.mode;
   expect([modeWith('monitor-7'), modeWith('none')]).toEqual(['fast', 'detailed']);
 });
+
+plainTest.each<[string, Partial<FirstAnswers>, string[]]>([
+  ['a loop-out passes on its own input only, so HDMI goes on by HDMI', { operator: 'monitor-5-bright' }, ['body/hdmi-out monitor/hdmi-in', 'monitor/hdmi-loop transmitter/hdmi-in']],
+  ['a monitor without a loop-out wants a splitter before it', { operator: 'monitor-5' }, ['body/hdmi-out splitter-hdmi/hdmi-in', 'splitter-hdmi/hdmi-a monitor/hdmi-in', 'splitter-hdmi/hdmi-b transmitter/hdmi-in']],
+  ['far by cable goes by coax, so HDMI is converted first', { operator: 'monitor-5-bright', link: 'cable' }, ['body/hdmi-out monitor/hdmi-in', 'monitor/hdmi-loop converter-hdmi-sdi/hdmi-in']],
+])('a camera with nothing but HDMI: %s (common practice)', (_, given, wanted) => {
+  const { builds } = newShoot(usual({ body: 'body-mirrorless-full-frame', puller: 'monitor-7-bright', link: 'no-delay', ...given }));
+  const lines = Object.entries(builds['camera']?.lines ?? {}).filter(([id]) => id.endsWith('-video')).map(([, { from, to }]) => `${from} ${to}`);
+  expect(lines).toEqual(wanted);
+});

@@ -5,16 +5,16 @@ import { FORMAT, type Shoot, VERSION } from '../schema/shoot.ts';
 import { typicalPart, typicalParts } from '../typical/typicalParts.ts';
 import { type FirstAnswers, squeezeOf } from './firstQuestions.ts';
 import { feedAll, platesOf } from './feeding.ts';
-import { type Wiring, connect, connectFar } from './wiring.ts';
+import { bringPicture, bringPictureFar } from './pictureWay.ts';
+import { type Wiring, connect } from './wiring.ts';
 
 /** A first shoot of typical parts, wired and powered, without geometry: enough for `check` to answer usefully. */
 export function newShoot(answers: FirstAnswers): Shoot {
-  const camera = cameraBuild(answers);
-  const stations = stationBuilds(answers, camera.wiring);
+  const builds = assemble(answers);
   const glass = glassOf(answers);
-  const assemblies = [camera, ...Object.values(stations)];
-  const used = [...assemblies.flatMap(({ build }) => Object.values(build.pieces)), ...Object.values(glass.pieces)].flatMap(({ of, packs = [] }) => [of, ...packs]);
-  const cables = assemblies.flatMap(({ wiring }) => [...wiring.cables]);
+  const lines = Object.values(builds).flatMap(({ lines: own = {} }) => Object.values(own));
+  const used = [...Object.values(builds).flatMap(({ pieces }) => Object.values(pieces)), ...Object.values(glass.pieces)].flatMap(({ of, packs = [] }) => [of, ...packs]);
+  const cables = lines.flatMap(({ cable = [] }) => cable);
   return {
     format: FORMAT,
     version: VERSION,
@@ -22,10 +22,10 @@ export function newShoot(answers: FirstAnswers): Shoot {
     note: 'Made of typical parts: every figure is an estimate until it is measured or read from a sheet.',
     needs: needsOf(answers),
     crew: { operator: { role: 'cinematographer and operator' }, puller: { role: 'first assistant camera' }, director: { role: 'director' } },
-    kit: { parts: kitOf([...used, ...cables], answers, Object.values(camera.build.lines ?? {}).concat(Object.values(stations).flatMap(({ build }) => Object.values(build.lines ?? {})))) },
-    builds: { camera: camera.build, ...Object.fromEntries(Object.entries(stations).map(([id, { build }]) => [id, build])) },
+    kit: { parts: kitOf([...used, ...cables], answers, lines) },
+    builds,
     glasses: { first: glass },
-    setups: { first: { name: 'First setup', camera: 'camera', stations: Object.keys(stations), glasses: ['first'], mode: answers.mode, frameRateHz: 25 } },
+    setups: { first: { name: 'First setup', camera: 'camera', stations: Object.keys(builds).filter((id) => id !== 'camera'), glasses: ['first'], mode: answers.mode, frameRateHz: 25 } },
     shots: {
       first: {
         name: 'First shot', setup: 'first', glass: 'first', day: 'first', tStop: answers.tStop, subject: [{ atS: 0, distanceMm: Number.isFinite(answers.distanceMm) ? answers.distanceMm : 'infinity' }],
@@ -44,30 +44,46 @@ const outside = ({ place }: FirstAnswers): boolean => place === 'exterior';
 /** What nobody was asked: it must not pass for a figure off a sheet. */
 const guessed = (value: number): { value: number; basis: 'estimate' } => ({ value, basis: 'estimate' });
 
-interface Assembled {
-  readonly build: Build;
-  readonly wiring: Wiring;
+const present = (id: string): boolean => id !== 'none';
+const bare = (pieces: Record<string, Piece>): Wiring => ({ pieces, lines: {}, takenAfar: new Set() });
+
+/** Camera and stations: first what is there and how the picture gets to it, then what feeds all of it. */
+function assemble(answers: FirstAnswers): Record<string, Build> {
+  const [camera, stations] = [cameraWiring(answers), stationWirings(answers)];
+  if (answers.link === 'cable') {
+    const nears = [{ id: 'camera', wiring: camera }, ...Object.entries(stations).map(([id, wiring]) => ({ id, wiring }))];
+    Object.values(stations).forEach((wiring, at) => bringPictureFar(nears.slice(0, at + 1), wiring, 'monitor'));
+  }
+  return {
+    camera: { name: 'Camera', purpose: 'tripod', camera: 'body', ...powered(camera, answers), root: 'body' },
+    ...Object.fromEntries(Object.entries(stations).map(([id, wiring]) => [id, { ...STATIONS[id === 'puller' ? 'puller' : 'director'], station: true, ...powered(wiring, answers) }])),
+  };
 }
 
-const newWiring = (pieces: Record<string, Piece>): Wiring => ({ pieces, lines: {}, cables: new Set(), takenAfar: new Set() });
-const present = (id: string): boolean => id !== 'none';
+const STATIONS = { puller: { name: 'Puller’s station', purpose: 'focus station' }, director: { name: 'Director’s monitor', purpose: 'viewing station' } } as const;
 
-function cameraBuild(answers: FirstAnswers): Assembled {
+/** With packs on plates, and a cable to everything that draws; a motor is fed through its receiver. */
+function powered(wiring: Wiring, { pack }: FirstAnswers): Pick<Build, 'root' | 'pieces' | 'lines'> {
+  const drawing = Object.keys(wiring.pieces).filter((piece) => piece !== 'motor');
+  const plates = platesOf(pack, drawing);
+  Object.assign(wiring.pieces, plates);
+  feedAll(wiring, drawing);
+  return { root: Object.keys(plates)[0] ?? 'monitor', pieces: wiring.pieces, lines: wiring.lines };
+}
+
+function cameraWiring(answers: FirstAnswers): Wiring {
   const radio = answers.link !== 'cable' && (present(answers.puller) || present(answers.director));
   const motor = present(answers.motor);
-  const devices: Record<string, Piece> = {
+  const wiring = bare({
     body: { of: answers.body },
     ...(present(answers.operator) ? { monitor: { of: answers.operator, squeeze: squeezeOf(answers) } } : {}),
     ...(radio ? { transmitter: { of: `transmitter-${answers.link}`, net: 'picture', mode: modeFor(`transmitter-${answers.link}`, answers) } } : {}),
     ...(motor ? { motor: { of: answers.motor }, 'motor-receiver': { of: 'motor-receiver', net: 'focus', mode: 'normal' } } : {}),
-  };
-  const drawing = Object.keys(devices).filter((piece) => piece !== 'motor');
-  const wiring = newWiring({ ...devices, ...platesOf(answers.pack, drawing) });
-  if (present(answers.operator)) connect(wiring, 'video', 'body', 'monitor');
-  if (radio && !connect(wiring, 'video', 'body', 'transmitter') && present(answers.operator)) connect(wiring, 'video', 'monitor', 'transmitter');
+  });
+  if (present(answers.operator)) bringPicture(wiring, 'monitor');
+  if (radio) bringPicture(wiring, 'transmitter');
   if (motor) connect(wiring, 'control', 'motor-receiver', 'motor');
-  feedAll(wiring, drawing);
-  return { wiring, build: { name: 'Camera', purpose: 'tripod', root: 'body', camera: 'body', pieces: wiring.pieces, lines: wiring.lines } };
+  return wiring;
 }
 
 /** One transmitter has one mode for everybody: the puller wants no delay, and without one the detail comes first (common practice). */
@@ -77,15 +93,11 @@ function modeFor(radio: string, { puller }: FirstAnswers): string {
   return modes.toSorted(([, one], [, other]) => cost(one) - cost(other))[0]?.[0] ?? '';
 }
 
-function stationBuilds(answers: FirstAnswers, camera: Wiring): Record<string, Assembled> {
-  const stations: Record<string, Assembled> = {};
-  if (present(answers.puller)) stations['puller'] = station(answers, answers.puller, 'Puller’s station', 'focus station', present(answers.motor));
-  if (present(answers.director)) stations['director'] = station(answers, answers.director, 'Director’s monitor', 'viewing station', false);
-  if (answers.link !== 'cable') return stations;
-  const [near, far] = [stations['puller'], stations['director']];
-  if (near !== undefined) connectFar(camera, 'camera', near.wiring, 'monitor');
-  if (far !== undefined && !connectFar(camera, 'camera', far.wiring, 'monitor') && near !== undefined) connectFar(near.wiring, 'puller', far.wiring, 'monitor');
-  return stations;
+function stationWirings(answers: FirstAnswers): Record<string, Wiring> {
+  return {
+    ...(present(answers.puller) ? { puller: station(answers, { screen: answers.puller, pulls: true }) } : {}),
+    ...(present(answers.director) ? { director: station(answers, { screen: answers.director, pulls: false }) } : {}),
+  };
 }
 
 /** Pullers punch in to judge focus (common practice). */
@@ -94,18 +106,15 @@ function punchIn(screen: string): Pick<Piece, 'zoom'> {
   return zooms.length === 0 ? {} : { zoom: Math.max(...zooms) };
 }
 
-function station(answers: FirstAnswers, screen: string, name: string, purpose: Build['purpose'], handUnit: boolean): Assembled {
+function station(answers: FirstAnswers, { screen, pulls }: { screen: string; pulls: boolean }): Wiring {
   const radio = answers.link !== 'cable';
-  const devices: Record<string, Piece> = {
-    monitor: { of: screen, squeeze: squeezeOf(answers), ...(purpose === 'focus station' ? punchIn(screen) : {}) },
+  const wiring = bare({
+    monitor: { of: screen, squeeze: squeezeOf(answers), ...(pulls ? punchIn(screen) : {}) },
     ...(radio ? { receiver: { of: `receiver-${answers.link}`, net: 'picture', mode: modeFor(`receiver-${answers.link}`, answers) } } : {}),
-    ...(handUnit ? { 'hand-unit': { of: 'hand-unit', net: 'focus', mode: 'normal' } } : {}),
-  };
-  const plates = platesOf(answers.pack, Object.keys(devices));
-  const wiring = newWiring({ ...devices, ...plates });
-  if (radio) connect(wiring, 'video', 'receiver', 'monitor');
-  feedAll(wiring, Object.keys(devices));
-  return { wiring, build: { name, purpose, station: true, root: Object.keys(plates)[0] ?? 'monitor', pieces: wiring.pieces, lines: wiring.lines } };
+    ...(pulls && present(answers.motor) ? { 'hand-unit': { of: 'hand-unit', net: 'focus', mode: 'normal' } } : {}),
+  });
+  if (radio) bringPicture(wiring, 'monitor');
+  return wiring;
 }
 
 function glassOf({ body, lens, block, focuser }: FirstAnswers): Glass {

@@ -10,7 +10,9 @@ export function readAnswer(question: FirstQuestion, typed: string, so?: Partial<
   if (question.kind === 'text') return { ok: true, value: text, warnings: [] };
   if (question.kind === 'class') return so === undefined ? { ok: true, value: text, warnings: [] } : chosenClass(question, text, so);
   if (question.kind === 'length') {
+    if (/^0(?:[.,]0*)?$/.test(text) && question.zero === true) return { ok: true, value: 0, warnings: [] }; // nought is the same in every unit
     const length = readLength(text);
+    if (length.ok && length.value === 0 && question.zero !== true) return refuse({ path: '', message: `"${text.slice(0, 60)}" cannot be meant.`, cure: cureFor(question, so) });
     return length.ok && length.value === Infinity && question.key !== 'distanceMm' ? refuse({ path: '', message: 'Nothing stands at infinity here.', cure: cureFor(question, so) }) : length;
   }
   const value = numberIn(text, question.written);
@@ -31,9 +33,21 @@ function chosenClass(question: FirstQuestion, text: string, so: Partial<FirstAns
   const fit = choices.filter((one) => question.unfit?.(one, so) === undefined);
   if (unfit !== undefined) return refuse({ path: '', message: `"${text}" does not serve here: ${unfit}`, cure: `Choose from: ${fit.join(', ')}.` });
   if (choices.includes(text)) return { ok: true, value: text, warnings: [] };
-  const near = nearestName(text, choices);
+  const near = nearestByNumber(text, choices) ?? nearestName(text, choices);
   return refuse({ path: '', message: `There is no "${text.slice(0, 60)}" to choose here.`, cure: near === undefined ? `Choose from: ${fit.join(', ')}.` : `Did you mean "${near}"?` });
 }
+
+/** Of the classes that are named alike but for their numbers, the one whose numbers are nearest by ratio: `block-1-7x` is a `block-1-75x` sooner than a `block-1-5x`. */
+function nearestByNumber(text: string, choices: readonly string[]): string | undefined {
+  const typed = numbered(text);
+  const alike = choices.map((id) => ({ id, ...numbered(id) })).filter(({ stem, numbers }) => numbers.length > 0 && stem === typed.stem);
+  const apart = (numbers: readonly number[]) => numbers.reduce((sum, one, at) => sum + Math.abs(Math.log(one / (typed.numbers[at] ?? one))), 0);
+  return alike.toSorted((one, other) => apart(one.numbers) - apart(other.numbers))[0]?.id;
+}
+
+/** In an id a hyphen between two numbers is a decimal point. */
+const NUMBER = /\d+(?:[-.,]\d+)?/g;
+const numbered = (id: string) => ({ stem: id.toLowerCase().replaceAll(NUMBER, '#'), numbers: (id.match(NUMBER) ?? []).map((one) => Number(one.replace(/[-,]/, '.'))) });
 
 /** As people write it. NaN where it is no number. */
 function numberIn(text: string, written: FirstQuestion['written']): number {

@@ -3,26 +3,24 @@ import type { Part } from '../schema/part.ts';
 import type { Port } from '../schema/electrics.ts';
 import { typicalParts } from '../typical/typicalParts.ts';
 
-/** An assembly as it is put together: pieces, lines, and the cables that had to be added to the kit. */
+/** An assembly as it is put together: pieces and the lines between them. */
 export interface Wiring {
   readonly pieces: Record<string, Piece>;
   readonly lines: Record<string, Line>;
-  readonly cables: Set<string>;
-  /** Outputs that feed another build. */
+  /** Outputs that feed another build, as `piece/port`. */
   readonly takenAfar: Set<string>;
 }
 
 type Kind = Port['kind'];
 
 /** Runs a cable from a free output of one piece to a free input of another, by the first pair of ports that some typical cable fits. */
-export function connect(wiring: Wiring, kind: Kind, from: string, to: string): boolean {
-  const outputs = freePorts(wiring, from, kind, 'out');
+export function connect(wiring: Wiring, kind: Kind, from: string, to: string, serves: (output: string) => boolean = () => true): boolean {
+  const outputs = freePorts(wiring, from, kind, 'out').filter(([id]) => serves(id));
   const inputs = freePorts(wiring, to, kind, 'in');
   for (const [outId, output] of outputs) {
     for (const [inId, input] of inputs) {
       const cable = cableBetween(output, input, drawnA(partOf(wiring, to)));
       if (cable === undefined) continue;
-      wiring.cables.add(cable);
       wiring.lines[`${from}-${to}-${kind}`] = { from: `${from}/${outId}`, to: `${to}/${inId}`, cable };
       return true;
     }
@@ -30,34 +28,28 @@ export function connect(wiring: Wiring, kind: Kind, from: string, to: string): b
   return false;
 }
 
-/** Runs the longest cable that fits from a free picture output of one build to a piece of another. */
-export function connectFar(near: Wiring, nearBuild: string, far: Wiring, to: string): boolean {
-  const pairs = Object.keys(near.pieces).flatMap((from) =>
-    freePorts(near, from, 'video', 'out').flatMap(([outId, output]) =>
-      freePorts(far, to, 'video', 'in').flatMap(([inId, input]) => {
-        const cable = cablesBetween(output, input).at(-1);
-        return cable === undefined ? [] : { from: `${from}/${outId}`, to: `${to}/${inId}`, cable };
-      }),
-    ),
-  );
-  const [first] = pairs.filter(({ from }) => !near.takenAfar.has(from));
-  if (first === undefined) return false;
-  near.takenAfar.add(first.from);
-  far.cables.add(first.cable);
-  far.lines[`picture-from-${nearBuild}`] = { ...first, from: `${nearBuild}/${first.from}` };
-  return true;
-}
-
 /** Feeds a piece from the first of several sources that has a free outlet which fits. */
 export const feed = (wiring: Wiring, sources: readonly string[], to: string): boolean => sources.some((source) => connect(wiring, 'power', source, to));
 
-function freePorts(wiring: Wiring, piece: string, kind: Kind, way: 'in' | 'out'): (readonly [string, Port])[] {
+/** Adds a piece of a class under a name that is free: its id. */
+export function addPiece({ pieces }: Wiring, of: string): string {
+  for (let n = 1; ; n += 1) {
+    const id = n === 1 ? of : `${of}-${n}`;
+    if (pieces[id] !== undefined) continue;
+    pieces[id] = { of };
+    return id;
+  }
+}
+
+/** Sockets of a piece that hold no plug, by their id. */
+export function freePorts(wiring: Wiring, piece: string, kind: Kind, way: 'in' | 'out'): (readonly [string, Port])[] {
   const part = partOf(wiring, piece);
-  const taken = new Set(Object.values(wiring.lines).flatMap(({ from, to }) => [from, to]));
+  const taken = new Set([...Object.values(wiring.lines).flatMap(({ from, to }) => [from, to]), ...wiring.takenAfar]);
   return Object.entries(part?.ports ?? {}).filter(([id, port]) => port.kind === kind && port.way === way && !taken.has(`${piece}/${id}`));
 }
 
-const partOf = ({ pieces }: Wiring, piece: string): Omit<Part, 'basis'> | undefined => typicalParts[pieces[piece]?.of ?? ''];
+/** The class a piece is of. */
+export const partOf = ({ pieces }: Wiring, piece: string): Omit<Part, 'basis'> | undefined => typicalParts[pieces[piece]?.of ?? ''];
 
 /** The shortest typical cable whose two ends go into these two sockets, either way round, and that bears the current if any does. */
 function cableBetween(a: Port, b: Port, leastA: number): string | undefined {
@@ -72,7 +64,7 @@ function drawnA(part: Omit<Part, 'basis'> | undefined): number {
 }
 
 /** The typical cables between two sockets, shortest first. */
-function cablesBetween(a: Port, b: Port): string[] {
+export function cablesBetween(a: Port, b: Port): string[] {
   if (a.kind === 'video' && a.video?.signal !== b.video?.signal) return [];
   const fits = Object.entries(typicalParts).filter(([, { cable }]) => {
     if (cable?.carries !== a.kind) return false;

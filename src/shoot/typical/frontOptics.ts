@@ -1,7 +1,7 @@
 import { type TypicalRoom, roomOf } from './typicalPart.ts';
 
 /** Squeeze, length, mass, rear and front clear diameter. */
-const BLOCKS = [[1.33, 55, 420, 52, 66], [1.5, 70, 680, 54, 78], [1.6, 75, 760, 54, 80], [1.75, 85, 900, 52, 82], [2, 96, 1050, 52, 84]] as const;
+const BLOCKS = [[1.33, 55, 420, 52, 66], [1.5, 70, 680, 54, 78], [1.6, 75, 760, 54, 80], [1.75, 85, 900, 52, 82], [1.8, 88, 930, 52, 82], [2, 96, 1050, 52, 84]] as const;
 const blocks = roomOf(BLOCKS, ([squeeze, lengthMm, massG, rearClearMm, frontClearMm]) => [
   `block-${String(squeeze).replace('.', '-')}x`,
   {

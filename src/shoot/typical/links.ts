@@ -35,5 +35,9 @@ export const links: TypicalRoom = {
   ...receivers,
   'converter-hdmi-sdi': { name: 'Converter, HDMI to SDI', kind: 'converter', massG: 120, draw: { typicalW: 2.5 }, ports: { 'hdmi-in': socket('in', 'HDMI', '2.0'), 'sdi-out': socket('out', 'SDI', '3G', { from: 'hdmi-in', delayMs: 5 }), 'dc-in': dc } },
   'converter-sdi-hdmi': { name: 'Converter, SDI to HDMI', kind: 'converter', massG: 120, draw: { typicalW: 2.5 }, ports: { 'sdi-in': socket('in', 'SDI', '3G'), 'hdmi-out': socket('out', 'HDMI', '2.0', { from: 'sdi-in', delayMs: 5 }), 'dc-in': dc } },
+  'splitter-hdmi': {
+    name: 'HDMI splitter', kind: 'splitter', massG: 130, draw: { typicalW: 2.5 },
+    ports: { 'hdmi-in': socket('in', 'HDMI', '2.0'), 'hdmi-a': socket('out', 'HDMI', '2.0', { from: 'hdmi-in', delayMs: 0 }), 'hdmi-b': socket('out', 'HDMI', '2.0', { from: 'hdmi-in', delayMs: 0 }), 'dc-in': dc },
+  },
   headphones: { name: 'Listening feed', kind: 'sound', massG: 220, sound: { delayMs: 4 } },
 };

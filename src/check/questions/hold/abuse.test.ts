@@ -32,6 +32,10 @@ test('a part of no mass is refused on reading, with its place; without a mass at
   expect(read.ok ? [] : read.faults.map(({ path }) => path)).toEqual(['kit/parts/motor/massG']);
   const all = answers(riggedShoot((one) => delete one.kit.parts.motor.massG));
   expect(all.some(({ notes }) => notes?.some((note) => note.includes('Weighs nothing here: Motor on a clamp')))).toBe(true);
+  // What rests on the weight has not passed, and asks for it.
+  const passed = all.filter(({ key, verdict }) => /^(hold\.(sag|wobble)|balance\.payload)/.test(key) && verdict !== 'fails');
+  expect(passed.map(({ missing }) => missing?.map(({ path }) => path))).toEqual(passed.map(() => ['kit/parts/motor/massG']));
+  expect(passed.length).toBeGreaterThan(0);
 });
 
 test('nothing weighs anything: no forces, no answer that claims to know', () => {

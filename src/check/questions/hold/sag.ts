@@ -7,6 +7,7 @@ import type { Mend, Step } from '../../answer.ts';
 import type { Asking } from '../../Asking.ts';
 import { judgeRatio } from '../../judge.ts';
 import { origin } from '../../origin.ts';
+import { allWeighed } from '../../quantities/allWeighed.ts';
 import { forceNotes, stiffnessWords } from '../../quantities/forceNotes.ts';
 import { heldByNothing } from '../../quantities/heldByNothing.ts';
 import { type Hanging, type Sag, sagOf } from '../../quantities/sagOf.ts';
@@ -34,7 +35,7 @@ export const sag = question<SetupGlass>({
     if (found === undefined) return null;
     const { worst, turns, unit, limit } = worstOf(asking, found);
     const { name } = worst.piece;
-    return judgeRatio({
+    return allWeighed(judgeRatio({
       needs: { amount: { value: worst.amount, unit }, from: `${turns ? 'turn' : 'shift'} of ${name} against the camera body (${stiffnessWords(asking)})`, word: turns ? 'turns' : 'shifts' },
       has: { amount: { value: limit.value, unit }, from: `seen from there on ${origin(limit)}`, word: 'allowed' },
       says: {
@@ -50,7 +51,7 @@ export const sag = question<SetupGlass>({
       ],
       mends: worst.amount > 0.9 * limit.value ? asking.cures(() => mends(asking, subject, found)) : [],
       notes: forceNotes(asking.ledger, subject),
-    });
+    }), rig?.unweighed ?? []);
   },
 });
 

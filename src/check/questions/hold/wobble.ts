@@ -8,6 +8,7 @@ import type { Mend, Step } from '../../answer.ts';
 import type { Asking } from '../../Asking.ts';
 import { cannotJudge, judgeRatio } from '../../judge.ts';
 import { origin } from '../../origin.ts';
+import { allWeighed } from '../../quantities/allWeighed.ts';
 import { forceNotes } from '../../quantities/forceNotes.ts';
 import { heldByNothing } from '../../quantities/heldByNothing.ts';
 import { ownSwings } from '../../quantities/ownSwings.ts';
@@ -38,14 +39,14 @@ export const wobble = question({
       says: `share of the swing in ${spring === 'ground' ? `what holds the rig, ${stands.says}` : `${carriedWords(asking.ledger, setup, glass, spring.joint)}, ${spring.type.name}`}`,
       amount: { value: share, unit: 'share' },
     }));
-    return judgeRatio({
+    return allWeighed(judgeRatio({
       needs: { amount: { value: wanted.value, unit: 'Hz' }, from: `above what steps and hands excite ${origin(wanted)}` },
       has: { amount: { value: mode.frequencyHz, unit: 'Hz' }, from: `lowest swing of the rig itself, ${stands.says}` },
       says: { holds: `The rig is stiff; ${where} gives first.`, tight: `The rig is only just stiff enough; ${where} gives first.`, fails: `The rig swings at ${printNumber(mode.frequencyHz, 2)} Hz: ${where} gives most.` },
       steps,
       mends: 0.9 * mode.frequencyHz < wanted.value ? mends(asking, { setup, glass }, rig, { ruling, hz: mode.frequencyHz, wantedHz: wanted.value }) : [],
       notes: forceNotes(asking.ledger, { setup, glass }),
-    });
+    }), rig.unweighed);
   },
 });
 

@@ -68,6 +68,12 @@ describe('check', () => {
     expect(json.answers.some(({ rests }) => rests.length > 0)).toBe(true);
   });
 
+  test('what reaches to infinity says so in JSON too, by the word that files have for it', async () => {
+    const { out } = await command(['check', tiny.replace('tiny', 'demo'), '--question', 'picture.depth', '--json']);
+    expect(out).toContain('"value": "infinity"');
+    expect(out).not.toContain(': null');
+  });
+
   test('exit code 1 where something fails, and colour where somebody sees it', async () => {
     const dark = inFolder('dark.shoot.json', readFileSync(tiny, 'utf8').replace('"imageCircleMm": 43.3', '"imageCircleMm": 30'));
     const { code, out } = await command(['check', dark, '--question', 'picture.coverage'], { colour: true });
@@ -260,6 +266,13 @@ test('explain knows how pieces are placed by name, and lists it beside the quest
   expect(out).toMatch(/\+X to camera left[\s\S]*^at +where it is[\s\S]*^out +direction out of the part/m);
   expect((await command(['explain', 'point'])).err).toContain('"points"');
 });
+
+test('asked for inches and pounds, neither findings nor mends are left in millimetres', async () => {
+  const demo = new URL('../../examples/demo.shoot.json', import.meta.url).pathname;
+  for (const question of ['balance', 'space.gearReach', 'hold.screw']) {
+    expect((await command(['check', demo, '--imperial', '--all', '--question', question])).out.match(/\u2009(mm|N|N·m|kg|g)(?![\p{L}\d·/²])/u)).toBeNull();
+  }
+}, 60_000);
 
 describe.each([60, 80])('on a terminal of %d columns', (columns) => {
   const demo = new URL('../../examples/demo.shoot.json', import.meta.url).pathname;

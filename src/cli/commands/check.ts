@@ -54,7 +54,7 @@ function check(world: World, file: string, options: Options): void {
   const answers = options.studied === true ? narrowed.flatMap((one) => (one.verdict === 'pending' ? (checker.study(one.key) ?? []) : one)) : narrowed;
   if (options.json === true) {
     const full = answers.toSorted(worstFirst).map((answer) => Object.assign({}, answer, { rests: restsOn(checker.ledger, answer.key) }));
-    world.out(`${JSON.stringify({ title: shoot.title, answers: full }, null, 1)}\n`);
+    world.out(`${JSON.stringify({ title: shoot.title, answers: full }, written, 1)}\n`);
   } else {
     world.out(
       checkText(shoot.title, answers, {
@@ -65,6 +65,9 @@ function check(world: World, file: string, options: Options): void {
   }
   if (answers.some(({ verdict }) => verdict === 'fails' || verdict === 'unknown')) world.exitCode = EXIT.fails;
 }
+
+/** JSON has no number for it; files have the word. */
+const written = (_: string, value: unknown): unknown => (value === Infinity ? 'infinity' : value);
 
 /** Studied answers take too long to ask dozens of times over. */
 const quickly = (answer: Answer): AnyQuestion | undefined => questions.find(({ id, kind }) => id === answer.question && kind === 'immediate');

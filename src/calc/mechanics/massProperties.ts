@@ -15,8 +15,22 @@ export function composite(bodies: readonly MassProperties[]): MassProperties {
   const massG = bodies.reduce((sum, body) => sum + body.massG, 0);
   const weight = massG > 0 ? (body: MassProperties) => body.massG / massG : () => 1 / bodies.length;
   const centreMm = bodies.reduce<Vector>((sum, body) => plus(sum, times(body.centreMm, weight(body))), ZERO);
-  const inertiaKgM2 = bodies.reduce<Tensor>((sum, body) => addTensors(sum, inertiaAbout(body, centreMm)), NO_INERTIA);
-  return { massG, centreMm, inertiaKgM2 };
+  return { massG, centreMm, inertiaKgM2: inertiaOfAll(bodies, centreMm) };
+}
+
+/** The sum of `inertiaAbout`, in plain steps: every rig has it of every body. */
+function inertiaOfAll(bodies: readonly MassProperties[], pointMm: Vector): Tensor {
+  const sum = new Float64Array(9);
+  for (const { massG, centreMm, inertiaKgM2 } of bodies) {
+    const d = times(minus(centreMm, pointMm), 1e-3);
+    const massKg = massG * 1e-3;
+    const whole = massKg * dot(d, d);
+    for (let i = 0; i < 3; i++) {
+      const row = inertiaKgM2[i as 0 | 1 | 2];
+      for (let j = 0; j < 3; j++) sum[i * 3 + j]! += row[j]! + ((i === j ? whole : 0) - d[j]! * (massKg * d[i]!));
+    }
+  }
+  return [[sum[0]!, sum[1]!, sum[2]!], [sum[3]!, sum[4]!, sum[5]!], [sum[6]!, sum[7]!, sum[8]!]];
 }
 
 /** Inertia about another point: Steiner's theorem, J + m(d²·1 − d⊗d). */

@@ -3,6 +3,7 @@ import { noneDoes, shortfall } from '../check/cures.ts';
 import { byQuestion, countVerdicts, sameCauses, sameFindings, waiting } from '../check/ranking.ts';
 import type { Doubt } from '../check/doubt.ts';
 import type { Figure } from '../shoot/ledger/figures.ts';
+import { amountsInWords } from '../units/amountsInWords.ts';
 import { type System, inSystem, printAmount, printNumber } from '../units/print.ts';
 import type { Paint } from './paint.ts';
 import { wrap } from './wrap.ts';
@@ -34,7 +35,8 @@ const INDENT = ' '.repeat(10);
 const HEAD_INDENT = ' '.repeat(38);
 
 /** Answers as text to be read at a glance: worst first, one line a question, its findings below where something is amiss. */
-export function checkText(title: string, answers: readonly Answer[], options: CheckTextOptions): string {
+export function checkText(title: string, found: readonly Answer[], options: CheckTextOptions): string {
+  const answers = options.system === 'metric' ? found : found.map((answer) => inWordsOf(options.system, answer));
   const groups = byQuestion(answers);
   const blocks = groups.map(({ asks, answers: group }) => {
     const worst = group[0] as Answer;
@@ -42,6 +44,16 @@ export function checkText(title: string, answers: readonly Answer[], options: Ch
     return [headLine(worst, asks, group, options), ...findings(shown, options)].join('\n');
   });
   return `${[summaryOf(title, answers, options), ...blocks, waitingText(answers, options)].filter((block) => block !== '').join('\n\n')}\n`;
+}
+
+/** An answer whose sentences show their amounts in a system. */
+function inWordsOf(system: System, answer: Answer): Answer {
+  const said = (text: string) => amountsInWords(text, system);
+  const { says, needs, has, steps, mends: cures, notes } = answer;
+  const side = (one: Side | undefined) => one && { ...one, from: said(one.from) };
+  const cured = cures?.map((mend) => ({ ...mend, says: said(mend.says), ...(mend.costs === undefined ? {} : { costs: said(mend.costs) }) }));
+  const changed = { says: said(says), needs: side(needs), has: side(has), steps: steps?.map((step) => ({ ...step, says: said(step.says) })), mends: cured, notes: notes?.map(said) };
+  return { ...answer, ...(Object.fromEntries(Object.entries(changed).filter(([, one]) => one !== undefined)) as Partial<Answer>) };
 }
 
 /** The verdicts of a check in one line: "1 fails · 2 tight · 9 good". */

@@ -14,8 +14,10 @@ import { socketName } from './lineWords.ts';
 
 /** Converters of the kit, not in use, that make what an input takes of what an output sends. */
 export function converterMends(ledger: Ledger, trace: VideoTrace, outputs: readonly WiredPort[], inputs: readonly WiredPort[]): Mend[] {
+  // A converter that is added becomes a piece of the build, and a build names no sockets of a glass.
+  const [sources, ends] = [outputs, inputs].map((sockets) => sockets.filter(({ piece }) => !piece.fromGlass)) as [WiredPort[], WiredPort[]];
   return converters(ledger, trace).flatMap((part) => {
-    const found = outputs.flatMap((from) => inputs.flatMap((to) => throughIt(ledger, trace, part, from, to) ?? []));
+    const found = sources.flatMap((from) => ends.flatMap((to) => throughIt(ledger, trace, part, from, to) ?? []));
     return found.toSorted((a, b) => Number(b.edit !== undefined) - Number(a.edit !== undefined)).slice(0, 1);
   });
 }
@@ -23,11 +25,9 @@ export function converterMends(ledger: Ledger, trace: VideoTrace, outputs: reado
 function throughIt(ledger: Ledger, { wiring, at }: VideoTrace, part: PartView, from: WiredPort, to: WiredPort): Mend | undefined {
   const picture = at.get(from.key)?.picture;
   const { build } = to.piece;
-  if (picture === undefined || to.piece.fromGlass || from.piece.fromGlass) return undefined;
+  if (picture === undefined) return undefined;
   const id = freeName(ledger, build, part.id);
-  const sockets = socketsOf(part, to.piece, id);
-  const input = sockets.find(({ port }) => port.way === 'in' && port.video?.signal === from.port.video?.signal);
-  const output = sockets.find(({ port }) => port.way === 'out' && port.video?.signal === to.port.video?.signal && (port.video?.from === undefined || port.video.from === input?.id));
+  const { input, output } = waysThrough(socketsOf(part, to.piece, id), from, to);
   if (input === undefined || output === undefined) return undefined;
   const ins = bare(from, input);
   const held = (wiring.into.get(to.key) ?? []).find(({ shared }) => !shared);
@@ -46,6 +46,13 @@ function throughIt(ledger: Ledger, { wiring, at }: VideoTrace, part: PartView, f
       : { op: 'replace', path: `${held.path}/${held.turned ? 'to' : 'from'}`, value: `${id}/${output.id}` },
   ];
   return { says, edit: { says: `${part.name} in ${build}`, patches }, costs: COSTS };
+}
+
+/** The input that takes what one socket sends, and the output that makes of it what the other takes. */
+function waysThrough(sockets: readonly WiredPort[], from: WiredPort, to: WiredPort): { readonly input: WiredPort | undefined; readonly output: WiredPort | undefined } {
+  const input = sockets.find(({ port }) => port.way === 'in' && port.video?.signal === from.port.video?.signal);
+  const output = sockets.find(({ port }) => port.way === 'out' && port.video?.signal === to.port.video?.signal && (port.video?.from === undefined || port.video.from === input?.id));
+  return { input, output };
 }
 
 const COSTS = 'it wants power and a place, and adds its delay';

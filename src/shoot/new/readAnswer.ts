@@ -9,17 +9,20 @@ export function readAnswer(question: FirstQuestion, typed: string, so?: Partial<
   if (text === '') return refuse({ path: '', message: 'Nothing is entered.', cure: cureFor(question, so) });
   if (question.kind === 'text') return { ok: true, value: text, warnings: [] };
   if (question.kind === 'class') return so === undefined ? { ok: true, value: text, warnings: [] } : chosenClass(question, text, so);
-  if (question.kind === 'length') {
-    if (/^0(?:[.,]0*)?$/.test(text) && question.zero === true) return { ok: true, value: 0, warnings: [] }; // nought is the same in every unit
-    const length = readLength(text);
-    if (length.ok && length.value === 0 && question.zero !== true) return refuse({ path: '', message: `"${text.slice(0, 60)}" cannot be meant.`, cure: cureFor(question, so) });
-    return length.ok && length.value === Infinity && question.key !== 'distanceMm' ? refuse({ path: '', message: 'Nothing stands at infinity here.', cure: cureFor(question, so) }) : length;
-  }
+  if (question.kind === 'length') return lengthIn(question, text, so);
   const value = numberIn(text, question.written);
   const whole = question.written === 'whole';
   if (value > MOST) return refuse({ path: '', message: `"${text.slice(0, 60)}" cannot be meant.`, cure: cureFor(question, so) });
   if (Number.isFinite(value) && value > 0 && (!whole || Number.isInteger(value))) return { ok: true, value, warnings: [] };
   return refuse({ path: '', message: `"${text.slice(0, 60)}" is not a ${whole ? 'whole ' : ''}number above zero.`, cure: cureFor(question, so) });
+}
+
+/** Nought is the same in every unit, and an answer only where it means that nobody knows. */
+function lengthIn(question: FirstQuestion, text: string, so?: Partial<FirstAnswers>): Outcome<number> {
+  if (question.zero === true && /^0(?:[.,]0*)?$/.test(text)) return { ok: true, value: 0, warnings: [] };
+  const length = readLength(text);
+  if (length.ok && length.value === 0 && question.zero !== true) return refuse({ path: '', message: `"${text.slice(0, 60)}" cannot be meant.`, cure: cureFor(question, so) });
+  return length.ok && length.value === Infinity && question.key !== 'distanceMm' ? refuse({ path: '', message: 'Nothing stands at infinity here.', cure: cureFor(question, so) }) : length;
 }
 
 /** Pixels of width are the largest number asked for. */

@@ -28,15 +28,19 @@ export const buildSheet = paper({
     const solids = worldSolids(making.ledger, making.setup, glass);
     const steps = buildSteps(making, glass);
     const { blocked } = orderOfAssembly(making.ledger, making.setup, glass);
+    const ticked = new Set<string>();
     for (const build of new Set(steps.map((step) => step.build))) {
       const own = solids.filter(({ piece }) => piece.build === build);
       const name = (making.ledger.at(`builds/${build}/name`) as string | undefined) ?? build;
       const drawn = new Set(own.map(({ piece }) => piece.ref)).size > 1;
       if (drawn) threeSides(sheet, name, own, making);
-      else piecesOf(sheet, name, build, making);
+      else {
+        piecesOf(sheet, name, build, making);
+        ticked.add(build);
+      }
       stepsOf(sheet, name, steps.filter((step) => step.build === build && (drawn || step.fixings.length > 0 || step.after.length > 0)), drawn ? own : [], blocked.filter(({ joint }) => joint.joint.build === build).map((one) => coveredWords(making, one)));
     }
-    leftOver(sheet, making, glass);
+    leftOver(sheet, making, glass, ticked);
     findings(sheet, making);
     return [pdfFile(making, `${making.setup}/build-sheet.pdf`, 'Build sheet', sheet.pages())];
   },
@@ -179,8 +183,8 @@ const nameOf = ({ ledger, setup, glasses }: MakingOfSetup, ref: string): string 
 const coveredWords = (making: MakingOfSetup, { joint: { joint }, by }: BlockedScrew): string => `${nameOf(making, by)} covers the screw between ${joint.a.piece.name} and ${joint.b.piece.name}`;
 
 /** What no place was found for. */
-function leftOver(sheet: Sheet, making: MakingOfSetup, glass: string): void {
-  const { unplaced } = placeSetup(making.ledger, making.setup, glass);
+function leftOver(sheet: Sheet, making: MakingOfSetup, glass: string, ticked: ReadonlySet<string>): void {
+  const unplaced = placeSetup(making.ledger, making.setup, glass).unplaced.filter(({ ref }) => !ticked.has(ref.split('/')[0] ?? ''));
   if (unplaced.length === 0) return;
   sheet.heading('Settle these by hand');
   table(sheet, [{ says: 'what', share: 3 }, { says: 'why', share: 5 }], unplaced.map(({ ref, why }) => ({ cells: [{ text: nameOf(making, ref), box: true }, `It ${why}.`.replace('..', '.')] })));

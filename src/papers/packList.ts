@@ -98,22 +98,25 @@ function gaps(sheet: Sheet, found: readonly Gap[]): void {
   sheet.space(3);
 }
 
-function kitTable(sheet: Sheet, rows: readonly PackRow[], { press }: Making): void {
+function kitTable(sheet: Sheet, rows: readonly PackRow[], { press, ledger }: Making): void {
+  const plan = planOf(ledger);
+  const goes = plan === undefined ? undefined : marksByPart(plan);
   const mass = (grams: number | undefined, count: number) => (grams === undefined ? '' : printAmount({ value: grams * count, unit: 'g' }, press.system));
   const byKind = [...new Set(rows.map(({ kind }) => kind))].map((kind) => [kind, rows.filter((row) => row.kind === kind)] as const);
   const listed = byKind.flatMap(([kind, some]): Row[] => [
     { cells: [], group: capital(kind) },
-    ...some.map(({ name, serial, owner, from, used, have, eachG }): Row => ({
+    ...some.map(({ id, name, serial, owner, from, used, have, eachG }): Row => ({
       cells: [
         { text: name, box: true }, [serial, owner === 'owned' || owner === '' ? '' : `${owner}${from === '' ? '' : ` from ${from}`}`].filter((word) => word !== '').join('\n'),
-        String(have), used === 0 ? { text: 'spare', quiet: true } : String(used), mass(eachG, 1), mass(eachG, have), { text: '', box: true },
+        String(have), used === 0 ? { text: 'spare', quiet: true } : String(used), mass(eachG, 1), mass(eachG, have), ...(goes === undefined ? [] : [goes.get(id) ?? '']), { text: '', box: true },
       ],
     })),
   ]);
   table(sheet, [
-    { says: 'out  item', share: 7 }, { says: 'serial, owner', share: 4 }, { says: 'have', mm: 11, align: 'end' }, { says: 'used at once', mm: 13, align: 'end' },
-    { says: 'each', mm: 16, align: 'end' }, { says: 'all', mm: 17, align: 'end' }, { says: 'back', mm: 8 },
+    { says: 'out  item', share: goes === undefined ? 7 : 8 }, { says: 'serial, owner', share: 4 }, { says: 'have', mm: 11, align: 'end' }, { says: 'used at once', mm: 13, align: 'end' },
+    { says: 'each', mm: 16, align: 'end' }, { says: 'all', mm: 17, align: 'end' }, ...(goes === undefined ? [] : [{ says: 'bag, case', mm: 16 }]), { says: 'back', mm: 8 },
   ], listed);
+  if (goes !== undefined) sheet.text('Letters are bags for the cabin, numbers cases for the hold, as listed under “By air”; what is open is not weighed, and to find room for.', { sizePt: SIZE.small });
   const known = rows.filter(({ eachG }) => eachG !== undefined);
   const total = known.reduce((sum, { eachG = 0, have }) => sum + eachG * have, 0);
   const open = rows.length - known.length;
@@ -138,6 +141,19 @@ function packsTable(sheet: Sheet, rows: readonly PackRow[]): void {
 
 const planOf = (ledger: Ledger): FlightPlan | undefined => (ledger.keys('days').some((day) => ledger.at(`days/${day}/flies`) === true) ? flightPlan(ledger) : undefined);
 
+/** What a bag or case is called in the list: letters in the cabin, numbers in the hold. */
+const bagMark = (at: number): string => (at < 26 ? String.fromCharCode(65 + at) : `bag ${at + 1}`);
+const caseMark = (at: number): string => String(at + 1);
+
+/** The bag or case of each part, by its id; with how many where they are shared out: "A: 2, B: 1". */
+function marksByPart({ bags, cases, unweighed }: FlightPlan): ReadonlyMap<string, string> {
+  const found = new Map<string, { mark: string; count: number }[]>();
+  const places = [...bags.map(({ lots }, at) => ({ mark: bagMark(at), lots })), ...cases.map(({ lots }, at) => ({ mark: caseMark(at), lots }))];
+  for (const { mark, lots } of places) for (const { of, count } of lots) found.set(of.part.id, [...(found.get(of.part.id) ?? []), { mark, count }]);
+  for (const { part } of unweighed) if (!found.has(part.id)) found.set(part.id, [{ mark: 'open', count: 0 }]);
+  return new Map([...found].map(([id, all]) => [id, all.length === 1 ? (all[0]?.mark ?? '') : all.map(({ mark, count }) => `${mark}: ${count}`).join(', ')]));
+}
+
 /** Where each part goes by air, by its id: "cabin, director: 1; case 2: 3". */
 function byAir(ledger: Ledger): ReadonlyMap<string, string> {
   const plan = planOf(ledger);
@@ -159,8 +175,8 @@ function flight(sheet: Sheet, { ledger, press }: Making): void {
   };
   sheet.heading('By air: who carries what');
   table(sheet, [{ says: 'bag or case', share: 2 }, { says: 'what is in it', share: 3 }, { says: '', share: 3 }, { says: 'full', mm: 16, align: 'end' }], [
-    ...plan.bags.map(({ person, lots, massG }) => row(`Cabin, ${person}`, lots, massG)),
-    ...plan.cases.map(({ lots, massG, heavy }, at) => row(`Hold, case ${at + 1}${heavy ? ', heavy' : ''}`, lots, massG)),
+    ...plan.bags.map(({ person, lots, massG }, at) => row(`${bagMark(at)}  Cabin, ${person}`, lots, massG)),
+    ...plan.cases.map(({ lots, massG, heavy }, at) => row(`${caseMark(at)}  Hold, case ${at + 1}${heavy ? ', heavy' : ''}`, lots, massG)),
   ]);
   sheet.text(flightTotals(plan, grams), { face: 'strong' });
   const open = plan.unweighed.filter(({ goes }) => goes !== 'pack');

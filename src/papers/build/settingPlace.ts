@@ -19,7 +19,7 @@ interface Of {
   readonly system: System;
 }
 
-/** Where something is set, from a place that one sees: "middle of its clamp 37 mm behind the front end of 15 mm rod", "turned 24° clockwise seen from behind". */
+/** Where something is set, from a place that one sees: "clamp 37 mm behind the rod’s front end", "turned 24° clockwise seen from behind". */
 export function settingPlace({ ledger, setup, glass, system }: Of, { joint, key, value, low }: Stands): string {
   const placement = placeSetup(ledger, setup, glass);
   const onRod = key === 'slideMm' ? alongRod(ledger, placement, joint, system) : undefined;
@@ -73,5 +73,5 @@ function alongRod(ledger: Ledger, { model, places, setup, glass }: Placement, { 
   const at = dot(compose(places.get(clamp.ref) ?? IDENTITY, clampFrame).t, forward);
   const [name, way] = ENDS[k] ?? ['end', 'from'];
   const far = amount(Math.abs(end - at), 'slideMm', system);
-  return `clamp ${far} ${end >= at ? way : 'past'} the ${name} of ${rod.piece.name}`;
+  return `clamp ${far} ${end >= at ? way : 'past'} the rod’s ${name}`;
 }

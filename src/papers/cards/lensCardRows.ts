@@ -29,7 +29,8 @@ export interface LensCard {
   readonly rows: readonly CardRow[];
 }
 
-export function lensCard(making: MakingOfSetup, glass: string): LensCard {
+/** `minded`: how many findings it holds; more are counted. */
+export function lensCard(making: MakingOfSetup, glass: string, minded = MINDED): LensCard {
   const { ledger, asking, setup } = making;
   const subject = { setup, glass };
   const path = opticalPath(ledger, setup, glass);
@@ -49,7 +50,7 @@ export function lensCard(making: MakingOfSetup, glass: string): LensCard {
       { label: 'close-up', says: closeUps(making, glass) },
       { label: 'screens', says: screens(making, glass) },
       { label: 'shots', says: shots(making, glass) },
-      { label: 'mind', says: minds(making, glass) },
+      { label: 'mind', says: minds(making, glass, minded) },
     ].filter(({ says }) => says !== ''),
   };
 }
@@ -151,13 +152,16 @@ function shots({ asking, ledger, setup, press }: MakingOfSetup, glass: string): 
     .join('\n');
 }
 
-/** What fails with this glass itself; the worst three. Lines and screens have papers of their own. */
+/** As many findings as a card usually has room for. */
+export const MINDED = 3;
+
+/** What fails with this glass itself, the worst. Lines and screens have papers of their own. */
 const NOT_OF_GLASS: ReadonlySet<string> = new Set(['lines', 'sight', 'power']);
 
-function minds({ answers, setup }: MakingOfSetup, glass: string): string {
+function minds({ answers, setup }: MakingOfSetup, glass: string, most: number): string {
   const failing = answers.filter(({ subject, verdict, discipline }) => !NOT_OF_GLASS.has(discipline) && subject.line === undefined && subject.setup === setup && subject.glass === glass && verdict === 'fails').map(({ says }) => says);
   const told = [...new Set(failing)];
-  return told.length <= 3 ? told.join('\n') : [...told.slice(0, 3), `and ${told.length - 3} more that fail`].join('\n');
+  return told.length <= most ? told.join('\n') : [...told.slice(0, most), `and ${told.length - most} more that ${told.length - most === 1 ? 'fails' : 'fail'}`].join('\n');
 }
 
 /** The glasses of a setup in the order of its shots: what is swapped when. */

@@ -68,6 +68,10 @@ function carriedAlong(ledger: Ledger, { setup, glass, model, places }: Placement
 }
 
 const SIDES = 24;
+/** Round the axis and back to where it began. */
+const ANGLES = Array.from({ length: SIDES + 1 }, (_, at) => (2 * Math.PI * at) / SIDES);
+const COSINES = ANGLES.map(Math.cos);
+const SINES = ANGLES.map(Math.sin);
 
 /** Corners of convex pieces that together are the solid, grown by `growMm` all round (less than zero: shrunk). */
 export function convexParts({ solid, place, travel }: WorldSolid, growMm = 0, travelled = false): Vector[][] {
@@ -89,15 +93,20 @@ function localParts(solid: Solid, grow: number): Vector[][] {
   }
   const half = Math.max(solid.lengthMm / 2 + grow, 0.01);
   const outer = Math.max(solid.diameterMm / 2 + grow, 0.01);
-  const ring = (radius: number, at: number): Vector[] => {
-    const angle = (2 * Math.PI * at) / SIDES;
-    return [-half, half].map((along) => onAxis(solid.along, radius * Math.cos(angle), radius * Math.sin(angle), along));
+  const ring = (corners: Vector[], radius: number, at: number): Vector[] => {
+    const a = radius * COSINES[at]!;
+    const b = radius * SINES[at]!;
+    corners.push(onAxis(solid.along, a, b, -half), onAxis(solid.along, a, b, half));
+    return corners;
   };
-  const all = Array.from({ length: SIDES }, (_, at) => at);
-  if (solid.shape === 'cylinder') return [all.flatMap((at) => ring(outer, at))];
+  if (solid.shape === 'cylinder') {
+    const corners: Vector[] = [];
+    for (let at = 0; at < SIDES; at += 1) ring(corners, outer, at);
+    return [corners];
+  }
   // The wall's pieces are flat inside: their middles touch the bore, so that what fits the bore is free.
   const bore = Math.min(Math.max(solid.boreMm / 2 - grow, 0.01) / Math.cos(Math.PI / SIDES), outer);
-  return all.map((at) => [...ring(outer, at), ...ring(outer, at + 1), ...ring(bore, at), ...ring(bore, at + 1)]);
+  return Array.from({ length: SIDES }, (_, at) => ring(ring(ring(ring([], outer, at), outer, at + 1), bore, at), bore, at + 1));
 }
 
 function onAxis(axis: 'x' | 'y' | 'z', a: number, b: number, along: number): Vector {

@@ -5,6 +5,8 @@ import { migrate } from './migrate.ts';
 import { checkShoot, readKit, readShoot } from './read.ts';
 import { writeShoot } from './write.ts';
 
+const turnedRound = ({ a, b }: Draft): Draft => ({ a: b, b: a });
+
 const tinyText = readFileSync(new URL('../../examples/tiny.shoot.json', import.meta.url), 'utf8');
 
 /** The faults of the tiny shoot after a change. */
@@ -77,6 +79,9 @@ describe('all faults come at once, with path and cure', () => {
     ['a glass that stands in a setup twice', (draft) => (draft.setups.sticks.glasses = ['normal', 'normal']), 'setups/sticks/glasses/1', /stands here twice/],
     ['a piece that stands in the stack twice', (draft) => draft.glasses.normal.stack.push('lens'), 'glasses/normal/stack/3', /stands here twice/],
     ['a camera build that is its own station', (draft) => (draft.setups.sticks.stations = ['camera']), 'setups/sticks/stations', /no station too/],
+    ['a point fixed to itself', (draft) => (draft.glasses.normal.joints.odd = { a: 'block/rear', b: 'block/rear' }), 'glasses/normal/joints/odd', /cannot be fixed to itself/],
+    ['a piece fixed to itself', (draft) => (draft.glasses.normal.joints.odd = { a: 'block/rear', b: 'block/front' }), 'glasses/normal/joints/odd', /on the same piece/],
+    ['two points joined twice, the other way round', (draft) => (draft.glasses.normal.joints.odd = turnedRound(draft.glasses.normal.joints['block-seat'])), 'glasses/normal/joints/odd', /joined already, by glasses\/normal\/joints\/block-seat/],
     ['a plate that starts with a lens for a pack', (draft) => (draft.builds.camera.pieces.pack.packs = ['taking-58']), 'builds/camera/pieces/pack/packs/0', /no battery pack/],
     ['feet and inches', (draft) => (draft.shots.portrait.subject[0].distanceMm = `5'6"`), 'shots/portrait/subject/0/distanceMm', /Write 1676\.4: it stands in mm here\./],
     ['pounds in a measured figure', (draft) => (draft.kit.parts.body.massG = { value: '4 lb', basis: 'measured' }), 'kit/parts/body/massG/value', /Write 1814\.369: it stands in g here\./],

@@ -102,13 +102,29 @@ function piecesAndEnds(shoot: Shoot, path: string, assembly: Assembly, neighbour
     ...endReference(shoot, `${path}/joints/${id}/a`, a, 'points', known),
     ...endReference(shoot, `${path}/joints/${id}/b`, b, 'points', known),
   ]);
+  const oddJoints = jointsToNothing(`${path}/joints`, Object.entries(assembly.joints ?? {}));
   const lines = Object.entries(assembly.lines ?? {}).flatMap(([id, { from, to, cable }]) => [
     ...endReference(shoot, `${path}/lines/${id}/from`, from, 'ports', known),
     ...endReference(shoot, `${path}/lines/${id}/to`, to, 'ports', known),
     ...(cable === undefined ? [] : missing(`${path}/lines/${id}/cable`, cable, 'part or copy', ...stock)),
   ]);
-  return [...pieces, ...joints, ...lines];
+  return [...pieces, ...joints, ...oddJoints, ...lines];
 }
+
+/** A piece fixed to itself holds nothing, and two points joined twice would hold twice as firmly as they do. */
+function jointsToNothing(path: string, joints: readonly (readonly [string, Joint])[]): Fault[] {
+  const first = new Map<string, string>();
+  return joints.flatMap(([id, { a, b }]): Fault[] => {
+    if (pieceOfEnd(a) === pieceOfEnd(b)) return [{ path: `${path}/${id}`, message: `"${a}" and "${b}" are on the same piece, which cannot be fixed to itself.`, cure: 'Name a point of another piece, or take the joint away.' }];
+    const pair = [a, b].toSorted().join(' ');
+    const before = first.get(pair);
+    if (before !== undefined) return [{ path: `${path}/${id}`, message: `"${a}" and "${b}" are joined already, by ${path}/${before}.`, cure: 'Take one of the two joints away.' }];
+    first.set(pair, id);
+    return [];
+  });
+}
+
+const pieceOfEnd = (end: string): string => end.slice(0, end.lastIndexOf('/'));
 
 /** Packs on what holds none would feed nothing, unseen. */
 function plateReference(shoot: Shoot, path: string, piece: Piece): Fault[] {

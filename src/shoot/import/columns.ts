@@ -1,4 +1,5 @@
 import type * as z from 'zod';
+import type { Unit } from '../../units/Unit.ts';
 import { unitOfKey } from '../../units/unitOfKey.ts';
 import { part as partSchema } from '../schema/part.ts';
 
@@ -26,17 +27,20 @@ interface Definition {
   readonly options?: readonly z.ZodType[];
 }
 
-function columnsIn(schema: z.ZodType, path: string): Column[] {
+function columnsIn(schema: z.ZodType, path: string, outer = ''): Column[] {
   const def = schema.def as unknown as Definition;
-  if (def.innerType !== undefined) return columnsIn(def.innerType, path);
+  const says = outer === '' ? descriptionOf(schema) : outer;
+  if (def.innerType !== undefined) return columnsIn(def.innerType, path, says);
   if (def.shape !== undefined) return Object.entries(def.shape).flatMap(([key, inner]) => columnsIn(inner, path === '' ? key : `${path}/${key}`));
   const holds = HOLDS[def.type] ?? (def.type === 'union' && def.options?.[0]?.def.type === 'number' ? 'figure' : undefined);
   const list = def.type === 'array' && def.element?.def.type === 'number' ? 'numbers' : undefined;
   const kind = holds ?? list;
   if (kind === undefined) return [];
-  const meta = schema.meta() as { description?: string } | undefined;
   const unit = unitOfKey(path.slice(path.lastIndexOf('/') + 1));
-  return [{ path, holds: kind, says: meta?.description ?? '', unit: unit === 'ratio' ? '' : unit }];
+  return [{ path, holds: kind, says, unit: PLAIN.has(unit) ? '' : unit }];
 }
+
+const PLAIN: ReadonlySet<Unit> = new Set(['ratio', 'count']);
+const descriptionOf = (schema: z.ZodType): string => (schema.meta() as { description?: string } | undefined)?.description ?? '';
 
 const HOLDS: Readonly<Record<string, Column['holds']>> = { string: 'text', enum: 'text', number: 'number', int: 'number', boolean: 'yes or no' };

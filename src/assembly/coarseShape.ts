@@ -30,8 +30,11 @@ function enteredShape(part: PartView): PartShape | undefined {
 function isOfItsClass(part: PartView, solids: readonly Solid[]): boolean {
   const typical = part.read('typical') as string | undefined;
   const own = typical === undefined || !Object.hasOwn(typicalParts, typical) ? undefined : typicalParts[typical]?.solids;
-  return own !== undefined && (own === solids || JSON.stringify(own) === JSON.stringify(solids));
+  return own !== undefined && (own === solids || inWords(own) === inWords(solids));
 }
+
+/** In whichever order a file writes it. */
+const inWords = (solids: readonly Solid[]): string => JSON.stringify(solids.map((solid) => Object.entries(solid).filter(([, value]) => value !== undefined).toSorted(([a], [b]) => (a < b ? -1 : 1))));
 
 function guessedShape(part: PartView): PartShape {
   const guess = FROM_FIGURES.map((make) => make(part)).find((solid) => solid !== undefined) ?? usualBox(part);
@@ -102,14 +105,23 @@ function usualBox(part: PartView): Solid | undefined {
   if (isBarrel(part)) return undefined;
   const usual = USUAL[part.kind];
   // A box for filters stands ahead of the front it is on.
-  const [x, y, z] = seatsOf(part).rear?.at ?? [0, 0, 0];
-  if (usual !== undefined && part.kind === 'matte box') return { shape: 'box', sizeMm: usual, atMm: [x, y, z + usual[2] / 2] };
+  if (usual !== undefined && part.kind === 'matte box') {
+    const [x, y, z] = seatsOf(part).rear?.at ?? [0, 0, 0];
+    return { shape: 'box', sizeMm: usual, atMm: [x, y, z + usual[2] / 2] };
+  }
+  if (usual !== undefined && STANDS.has(part.kind)) {
+    const [x, y, z] = middle(part);
+    return { shape: 'box', sizeMm: usual, atMm: [x, y - usual[1] / 2, z] };
+  }
   if (usual !== undefined) return { shape: 'box', sizeMm: usual, atMm: middle(part) };
   const massG = figureOf(part, 'massG');
   if (massG === undefined || part.kind === 'cable') return undefined;
   const side = Math.cbrt(massG / CUBE_G_PER_MM3);
   return { shape: 'box', sizeMm: [side, side, side], atMm: middle(part) };
 }
+
+/** They reach down from what they carry. */
+const STANDS: ReadonlySet<Part['kind']> = new Set(['legs', 'stand']);
 
 const CUBE_G_PER_MM3 = 0.001_2; // electronics and hollow metal: near that of water; common practice
 

@@ -37,8 +37,10 @@ export function smallerParts(ends: readonly number[], neighbours: (piece: number
   const most = done.reduce((largest, { pieces }) => Math.max(largest, pieces.length), 0);
   // The one that is left may be smaller than another: it is looked through no further than to tell.
   const [last] = searching;
-  const mayBeSmaller = ({ open, pieces }: Part): boolean => open.length > 0 && pieces.length <= most;
-  for (let more = last !== undefined && mayBeSmaller(last); more && last !== undefined; more = mayBeSmaller(last)) look(last);
+  const lookOn = (part: Part): void => {
+    while (part.open.length > 0 && part.pieces.length <= most) look(part);
+  };
+  if (last !== undefined) lookOn(last);
   const known = parts.filter(({ into, open }) => into === undefined && open.length === 0).map(({ pieces }) => pieces.toSorted((a, b) => a - b));
   if (last !== undefined && last.open.length > 0) return known;
   const largest = known.reduce<number[] | undefined>((best, one) => (best === undefined || one.length > best.length || (one.length === best.length && (one[0] as number) < (best[0] as number)) ? one : best), undefined);

@@ -12,4 +12,4 @@ export function roomOf<Row>(rows: readonly Row[], make: (row: Row) => readonly [
 }
 
 /** Products of two figures, such as 1.35 × 28, without the tail that binary fractions leave. */
-const plain = <T>(of: T): T => JSON.parse(JSON.stringify(of, (_key, value: unknown) => (typeof value === 'number' ? Math.round(value * 1000) / 1000 : value))) as T;
+export const plain = <T>(of: T): T => JSON.parse(JSON.stringify(of, (_key, value: unknown) => (typeof value === 'number' ? Math.round(value * 1000) / 1000 : value))) as T;

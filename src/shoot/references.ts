@@ -1,5 +1,6 @@
 import type { Fault } from '../faults/Fault.ts';
 import { circleIn } from './circleIn.ts';
+import { impossibleShapes } from './impossibleShapes.ts';
 import { missing } from './missing.ts';
 import type { Build, Glass, Joint, Line, Piece } from './schema/build.ts';
 import type { Part } from './schema/part.ts';
@@ -35,7 +36,7 @@ function partReferences(id: string, part: Part): Fault[] {
   );
   const circle = circleIn(Object.fromEntries(Object.entries(part.ports ?? {}).map(([key, port]) => [key, [port.video?.from, port.power?.from].filter((from) => from !== undefined)])));
   const circles = circle === undefined ? [] : [{ path: `kit/parts/${id}/ports`, message: `These ports feed each other in a circle: ${circle.join(' → ')}.`, cure: 'Take one "from" away.' }];
-  return [...feeds, ...outputs, ...circles];
+  return [...feeds, ...outputs, ...circles, ...impossibleShapes(`kit/parts/${id}`, part)];
 }
 
 /** What a piece is made of, for its points and ports. */

@@ -48,6 +48,8 @@ export interface RigPiece {
   readonly ref: string;
   readonly name: string;
   readonly build: string;
+  /** The part of the kit that it is. */
+  readonly part: string;
   /** Where it is a piece in the file. */
   readonly path: string;
   /** Why it stands nowhere. */
@@ -101,7 +103,7 @@ function rigPiece(piece: SetupPiece, placement: Placement): RigPiece {
   const step = placement.model.tree.find(({ child }) => child === ref);
   const unplaced = placement.unplaced.find((one) => one.ref === ref)?.why;
   const parent = step === undefined ? undefined : (step.flipped ? step.joint.b : step.joint.a).piece.name;
-  return { ref, name, build, path, unplaced, heldBy: step === undefined ? undefined : { path: step.joint.path, to: parent ?? '', ways: waysOf(step, placement) } };
+  return { ref, name, build, part: piece.part.path.split('/').at(-1) ?? '', path, unplaced, heldBy: step === undefined ? undefined : { path: step.joint.path, to: parent ?? '', ways: waysOf(step, placement) } };
 }
 
 /** The ways the joint of a piece can go: those its points declare, and those that are set. */

@@ -138,6 +138,8 @@ function sandbag({ legs, ballastG }: Standing, leastG: number, useOf: UseOf): Me
   const wholeG = Math.ceil(leastG / 1000 - 1e-9) * 1000;
   const says = `Sandbags of ${printAmount({ value: wholeG, unit: 'g' })}${ballastG > 0 ? ' in all' : ''} on the feet of ${legs.name}, evenly`;
   const pullN = Math.ceil(weightN(leastG) / 10 - 1e-9) * 10;
+  // A tonne on the feet is no cure: the figures are amiss, or the build is.
+  if (wholeG > 1e6) return [];
   return [
     { says, edit: { says, patches: [{ op: 'add', path: `${legs.path}/ballastG`, value: wholeG }] }, use: useOf({ ballastG: wholeG }), costs: wholeG > SACKS_G ? 'more than sandbags are good for: lower it, or take wider legs' : 'to carry; on the feet, not hung so that they swing' },
     { says: `A strap from under the middle to a peg or ring in the ground, drawn to ${printAmount({ value: pullN, unit: 'N' })}`, use: useOf({ ballastG: ballastG + Math.max(0, pullN / weightN(1) - ballastG) }), costs: 'it stands where the peg is' },

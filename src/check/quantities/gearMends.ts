@@ -50,7 +50,7 @@ export function gearMends(ledger: Ledger, subject: SetupGlass, mesh: MeshResult)
   const short = shortRods(ledger, subject, mesh);
   const mends = rodShifts(placement, mesh).toReversed().flatMap((shift): Mend[] => {
     const own = short.find((one) => one.shift.step.joint === shift.step.joint);
-    if (own !== undefined) return [longerRod(own)];
+    if (own !== undefined) return [longerRod(placement, own)];
     // What rides on this clamp goes to the end of its own way first, and the rod makes up the rest.
     const riding = short.find((one) => one.shift.variable !== undefined && one.shift.step !== shift.step);
     const byMm = riding === undefined ? shift.byMm : riding.byMm * Math.sign(riding.shift.byMm) * Math.sign(shift.byMm);
@@ -63,8 +63,8 @@ export function gearMends(ledger: Ledger, subject: SetupGlass, mesh: MeshResult)
 /** Upwards to whole millimetres: a longer rod does, a shorter one does not. */
 const upwards = (mm: number): number => Math.ceil(Math.abs(mm) - 1e-6);
 
-function longerRod({ shift, byMm }: RodShort): Mend {
-  return { says: `A rod at least ${printAmount({ value: upwards(byMm), unit: 'mm' })} longer than ${shift.rod.name}, with ${clampOf(shift)} on the length it gains` };
+function longerRod(placement: Placement, { shift, byMm }: RodShort): Mend {
+  return { says: `A rod at least ${printAmount({ value: upwards(byMm), unit: 'mm' })} longer than ${shift.rod.name}${sideOf(placement, shift.rod.ref)}, with ${clampOf(shift)} on the length it gains` };
 }
 
 const clampOf = ({ step: { joint } }: RodShift): string => (joint.a.point.kind === 'rod clamp' ? joint.a : joint.b).piece.name;
@@ -73,7 +73,7 @@ function slide(ledger: Ledger, subject: SetupGlass, placement: Placement, shift:
   const { step, byMm: exact, value, variable } = shift;
   const byMm = forAll ? Math.sign(exact) * upwards(exact) : Math.round(exact * 10) / 10;
   const { does, way } = moveWords(placement, { joint: step.joint, key: 'slideMm' }, byMm);
-  const says = `${does[0]?.toUpperCase() ?? ''}${does.slice(1)} ${printAmount({ value: Math.abs(byMm), unit: 'mm' })} ${way}`;
+  const says = `${does[0]?.toUpperCase() ?? ''}${does.slice(1)}${sideOf(placement, step.child)} ${printAmount({ value: Math.abs(byMm), unit: 'mm' })} ${way}`;
   const along = ridersOn(placement, step.child).filter((ref) => ref !== step.child);
   const names = along.flatMap((ref) => placement.parts.get(ref)?.name ?? []);
   return {
@@ -81,6 +81,15 @@ function slide(ledger: Ledger, subject: SetupGlass, placement: Placement, shift:
     ...(names.length > 0 ? { costs: `takes ${names.slice(0, 3).join(', ')}${names.length > 3 ? ` and ${names.length - 3} more` : ''} along` } : {}),
     ...(variable === undefined || forAll ? {} : { costs: 'beyond the limit it is given in this build' }),
   };
+}
+
+/** Which of two alike, as rods are: " at camera left"; nothing of what has a name of its own. */
+export function sideOf({ parts, places }: Placement, ref: string): string {
+  const own = parts.get(ref);
+  const alike = [...parts.values()].filter((other) => own !== undefined && other.ref !== ref && other.build === own.build && other.name === own.name);
+  const beside = alike.map((other) => (places.get(ref)?.t[0] ?? 0) - (places.get(other.ref)?.t[0] ?? 0));
+  if (beside.length === 0 || beside.some((mm) => Math.abs(mm) < 5)) return '';
+  return beside.every((mm) => mm > 0) ? ' at camera left' : beside.every((mm) => mm < 0) ? ' at camera right' : '';
 }
 
 /** What hangs on a piece, and on that. */

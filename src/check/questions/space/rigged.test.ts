@@ -77,7 +77,7 @@ test.each(['focuser/gear first', 'motor/gear first'])('a motor at the end of a r
   const answer = askOne(gearReach, shoot, 'glass=normal');
   expect(answer).toMatchObject({ verdict: 'fails', says: 'Motor on a clamp does not reach the gear of Variable diopter: it turns beside it.' });
   expect(answer.mends?.map(plain)).toEqual([
-    'Slide “15 mm rod, 300 mm” 70 mm forward on Plate with rod seats', 'A rod at least 70 mm longer than “15 mm rod, 300 mm”, with Motor on a clamp on the length it gains',
+    'Slide “15 mm rod, 300 mm” at camera left 70 mm forward on Plate with rod seats', 'A rod at least 70 mm longer than “15 mm rod, 300 mm” at camera left, with Motor on a clamp on the length it gains',
   ]);
   const rod = askOne(rodLength, shoot, 'camera/rod-left');
   expect(rod).toMatchObject({ verdict: 'fails', says: expect.stringMatching(/too short for Motor on a clamp to reach.+or sits too far back/) as string, needs: { amount: { value: expect.closeTo(370, 1) as number } } });

@@ -10,7 +10,7 @@ import type { Ledger } from '../../../shoot/ledger/Ledger.ts';
 import type { Judgement } from '../../answer.ts';
 import { judgeRatio } from '../../judge.ts';
 import { origin } from '../../origin.ts';
-import { type RodShort, gearMends, shortRods, sitsWrong } from '../../quantities/gearMends.ts';
+import { type RodShort, gearMends, shortRods, sideOf, sitsWrong } from '../../quantities/gearMends.ts';
 import { question } from '../../question.ts';
 import { type SetupGlass, eachGlass } from '../../subjects.ts';
 
@@ -60,7 +60,7 @@ function tooShort({ ledger, subject, placement, rod, length, short }: TooShort):
   return judgeRatio({
     needs: { amount: { value: length.value + Math.abs(short.byMm), unit: 'mm' }, from: `for ${driver} to reach the gear of ${driven}, and half a clamp` },
     has: { amount: { value: length.value, unit: 'mm' }, from: `${rod.name} ${origin(length)}` },
-    says: { holds: '', fails: `${rod.name} is too short for ${driver} to reach the gear of ${driven}, or sits ${sitsWrong(placement, short)}.` },
+    says: { holds: '', fails: `${rod.name}${sideOf(placement, rod.ref)} is too short for ${driver} to reach the gear of ${driven}, or sits ${sitsWrong(placement, short)}.` },
     mends: gearMends(ledger, subject, short.mesh),
   });
 }

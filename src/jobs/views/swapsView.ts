@@ -1,3 +1,4 @@
+import { moveWay } from '../../assembly/placing/moveWay.ts';
 import { placeSetup } from '../../assembly/placing/placeSetup.ts';
 import { setupPieces } from '../../assembly/setupPieces.ts';
 import { Asking } from '../../check/Asking.ts';
@@ -35,8 +36,10 @@ const WORDS: Readonly<Record<string, string>> = { turnDeg: 'turn', tiltDeg: 'til
 function settingRows(ledger: Ledger, setup: string, ids: readonly string[]): Row[] {
   const found = new Map<string, Map<string, Amount>>();
   for (const glass of ids) {
-    for (const { joint, key, value } of placeSetup(ledger, setup, glass).settings) {
-      const says = `${joint.b.piece.name} on ${joint.a.piece.name}: ${WORDS[key] ?? key}`;
+    const placement = placeSetup(ledger, setup, glass);
+    for (const { joint, key, value } of placement.settings) {
+      const { moves, on } = moveWay(placement, { joint, key }, value);
+      const says = `${moves.piece.name} on ${on.piece.name}: ${WORDS[key] ?? key}`;
       const row = found.get(says) ?? new Map<string, Amount>();
       found.set(says, row);
       row.set(glass, { value: Math.round(value * 10) / 10, unit: unitOfKey(key) });

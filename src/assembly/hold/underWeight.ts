@@ -1,7 +1,6 @@
 import type { Answered } from '../../calc/mechanics/network/Network.ts';
-import type { Wrench } from '../../calc/mechanics/network/forces.ts';
 import type { Ledger } from '../../shoot/ledger/Ledger.ts';
-import { type Vector, add, scale } from '../placing/Transform.ts';
+import type { Vector } from '../placing/Transform.ts';
 import { ATTITUDES, weightLoads } from './rigLoads.ts';
 import { type RigNetwork, type Variation, rigNetwork } from './rigNetwork.ts';
 
@@ -37,9 +36,3 @@ export const EVERY_WAY: readonly Vector[] = [-1, 0, 1].flatMap((x) => [-1, 0, 1]
   const length = Math.hypot(x, y, z);
   return length === 0 ? [] : [[x / length, y / length, z / length]];
 })));
-
-/** What something carries with the weight pulling one way, from what it carries along each axis. */
-export function mixed(along: readonly [Wrench, Wrench, Wrench], way: Vector): Wrench {
-  const of = (key: keyof Wrench) => along.map((one, k) => scale(one[key], way[k] ?? 0)).reduce(add);
-  return { forceN: of('forceN'), momentNm: of('momentNm') };
-}

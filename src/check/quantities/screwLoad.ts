@@ -1,5 +1,6 @@
 import type { JointHold } from '../../assembly/hold/jointHold.ts';
-import { EVERY_WAY, mixed, underWeight } from '../../assembly/hold/underWeight.ts';
+import { EVERY_WAY, underWeight } from '../../assembly/hold/underWeight.ts';
+import type { Vector } from '../../assembly/placing/Transform.ts';
 import type { Wrench } from '../../calc/mechanics/network/forces.ts';
 import { threadStress } from '../../calc/mechanics/threadStress.ts';
 import { hold } from '../../standards/assumptions/hold.ts';
@@ -46,8 +47,8 @@ export function screwLoad(asking: Asking, { setup, glass }: SetupGlass, path: st
   if (solved === undefined || held === undefined || held === 'ground' || !isScrewed(held)) return undefined;
   const purpose = asking.ledger.at(`builds/${asking.ledger.at(`setups/${setup}/camera`) as string}/purpose`);
   const jolts = asking.assume(purpose === 'vehicle' ? mechanics.vehicleFactor : mechanics.handlingFactor).value;
-  const along = solved.springsAlongAxes().map((all) => all[at]?.onB ?? NOTHING) as unknown as readonly [Wrench, Wrench, Wrench];
-  return worstWay(asking, held, EVERY_WAY.map((way) => mixed(along, way)), jolts);
+  const along = solved.springsAlongAxes().map((all) => all[at]?.onB ?? NOTHING) as unknown as Along;
+  return worstWay(asking, held, along, jolts);
 }
 
 const NOTHING: Wrench = { forceN: [0, 0, 0], momentNm: [0, 0, 0] };
@@ -55,16 +56,15 @@ const NOTHING: Wrench = { forceN: [0, 0, 0], momentNm: [0, 0, 0] };
 export const isScrewed = ({ joint: { a, b }, type }: Pick<JointHold, 'joint' | 'type'>): boolean => type.name.includes('screw') && [a, b].every(({ point }) => SCREWED.has(point.kind));
 const SCREWED: ReadonlySet<string> = new Set(['thread', 'hole', 'stud', 'tripod plate']);
 
-function worstWay(asking: Asking, held: JointHold, wrenches: readonly Wrench[], jolts: number): ScrewLoad {
+function worstWay(asking: Asking, held: JointHold, along: Along, jolts: number): ScrewLoad {
   const screw = jointScrew(asking, held.joint);
   const nut = asking.assume(mechanics.nutFactor);
   const { diameterMm, pitchMm, series } = screw.thread;
   const preloadOf = ({ torqueNm, screws }: Tightened) => (screws * torqueNm) / (nut.value * diameterMm * 1e-3);
   // Faces on a ring open at the rim where the force leaves its core, (ro² + ri²)/4ro.
   const coreM = ((screw.outerMm ** 2 + screw.innerMm ** 2) / (4 * screw.outerMm)) * 1e-3;
-  const asked = ({ forceN: [, , z], momentNm: [x, y] }: Wrench) => ({ pullN: jolts * Math.max(0, -z), nodNm: jolts * Math.hypot(x, y) });
-  const opens = ({ pullN, nodNm }: ReturnType<typeof asked>) => pullN + nodNm / coreM;
-  const worst = wrenches.map(asked).reduce((most, one) => (opens(one) > opens(most) ? one : most));
+  const opens = ({ pullN, nodNm }: Asked) => pullN + nodNm / coreM;
+  const worst = EVERY_WAY.map((way) => askedFrom(along, way, jolts)).reduce((most, one) => (opens(one) > opens(most) ? one : most));
   // Until the faces open the screw carries its tightening, from then on what hangs on it (tilting about the rim).
   const pulledN = worst.pullN + worst.nodNm / (screw.outerMm * 1e-3);
   const screwOf = (tightened: Tightened) => Math.max(preloadOf(tightened), pulledN) / tightened.screws;
@@ -78,6 +78,15 @@ function worstWay(asking: Asking, held: JointHold, wrenches: readonly Wrench[], 
     hold: held, screw, preloadN, ...worst, opening: opens(worst) / preloadN, screwN, bearsN, weaker: coreN < socketN ? 'core' : 'socket', stressMPa,
     useWith: (tightened) => Math.max(opens(worst) / preloadOf(tightened), screwOf(tightened) / bearsN),
   };
+}
+
+type Along = readonly [Wrench, Wrench, Wrench];
+type Asked = Pick<ScrewLoad, 'pullN' | 'nodNm'>;
+
+/** What pulls a joint apart along its z and nods it, with the weight one way: a mix of what it carries along each axis. */
+function askedFrom(along: Along, [x, y, z]: Vector, jolts: number): Asked {
+  const of = (key: keyof Wrench, way: 0 | 1 | 2) => x * along[0][key][way] + y * along[1][key][way] + z * along[2][key][way];
+  return { pullN: jolts * Math.max(0, -of('forceN', 2)), nodNm: jolts * Math.hypot(of('momentNm', 0), of('momentNm', 1)) };
 }
 
 /** Camera screws stand out by a fixed length; others go in by their diameter. Common practice. */

@@ -95,14 +95,19 @@ const strengthSides = ({ screwN, bearsN, weaker }: ScrewLoad): { needs: Side; ha
 });
 
 function mends(load: ScrewLoad, opens: boolean): Mend[] {
-  const { screw: { torque, mostNm, screws, byKnob }, opening, useWith } = load;
+  const { screw: { torque, mostNm, screws }, opening, useWith } = load;
   if (!opens) {
     const less = Math.floor(10 * torque.value * ((0.85 * load.bearsN) / load.screwN)) / 10;
     return less > 0 && useWith({ torqueNm: less, screws }) <= 1 ? [tightened(load, less, 'it holds less against turning')] : [];
   }
   const wanted = Math.ceil((10 * torque.value * opening) / 0.9) / 10;
-  const harder = wanted <= mostNm && useWith({ torqueNm: wanted, screws }) <= 1 ? [tightened(load, wanted, byKnob ? 'as much as fingers give' : 'with a key that shows the torque')] : [];
+  const harder = wanted <= mostNm && useWith({ torqueNm: wanted, screws }) <= 1 ? [tightened(load, wanted, howFirm(load))] : [];
   return [...harder, { says: `Another screw beside it: ${screws + 1} share the load`, use: useWith({ torqueNm: torque.value, screws: screws + 1 }), costs: 'both points need the holes' }];
+}
+
+function howFirm({ screw: { byKnob }, hold: { joint: { a, b } } }: ScrewLoad): string {
+  if (byKnob) return 'as much as fingers give';
+  return a.piece.part.has('body') || b.piece.part.has('body') ? 'the thread in a camera body strips: no more than its maker states' : 'with a key that shows the torque';
 }
 
 function tightened({ hold: { joint }, screw: { torque, screws }, useWith }: ScrewLoad, torqueNm: number, costs: string): Mend {

@@ -8,11 +8,13 @@ import type { Asking } from '../Asking.ts';
 import type { SetupGlass } from '../subjects.ts';
 import { cautionsFor } from './estimateNote.ts';
 import { listed } from './listed.ts';
+import { unplacedNote } from './unplacedNote.ts';
 
 /** What every answer must say that rests on the forces in a camera build. */
 export function forceNotes(ledger: Ledger, { setup, glass }: SetupGlass): string[] {
   const rig = heldFast(ledger, setup, glass);
-  return [...cautionsFor(ledger.at(`builds/${ledger.at(`setups/${setup}/camera`) as string}/purpose`)), ...(rig === undefined ? [] : [...bonded(ledger, { setup, glass }, rig), ...leftOut(rig)])];
+  const build = ledger.at(`setups/${setup}/camera`) as string;
+  return [...cautionsFor(ledger.at(`builds/${build}/purpose`)), ...(rig === undefined ? [] : [...bonded(ledger, { setup, glass }, rig), ...unweighedNote(rig)]), ...unplacedNote(ledger, { setup, glass }, build)];
 }
 
 /** Supports that only push are reckoned as if they held. */
@@ -21,10 +23,7 @@ function bonded(ledger: Ledger, { setup, glass }: SetupGlass, { springs }: RigNe
   return supports.length === 0 ? [] : [`Only pushes, and is taken to hold as well: ${listed(supports)}.`];
 }
 
-const leftOut = ({ unweighed, left }: RigNetwork): string[] => [
-  ...(unweighed.length > 0 ? [`Weighs nothing here: ${listed(unweighed.map(({ name }) => name))}.`] : []),
-  ...(left.length > 0 ? [`Has no place yet, and is left out: ${listed(left.map(({ name }) => name))}.`] : []),
-];
+const unweighedNote = ({ unweighed }: RigNetwork): string[] => (unweighed.length > 0 ? [`Weighs nothing here: ${listed(unweighed.map(({ name }) => name))}.`] : []);
 
 /** How far the usual stiffness of joints may be out: "stiffness estimated, 0.33 to 3 times". */
 export function stiffnessWords(asking: Asking): string {

@@ -52,3 +52,11 @@ test('pins on one side only hold nothing, and it says so', () => {
   const answer = monitorAnswer(withMonitor((draft) => (draft.kit.parts.body.points.top.pins = true)));
   expect(answer?.notes).toContainEqual(expect.stringMatching(/has locating pins, .* no holes for them/));
 });
+
+test('what has no place is named as left out', () => {
+  const loose = withMonitor((draft) => {
+    draft.kit.parts.loose = { name: 'Loose box', kind: 'other', massG: 400 };
+    draft.builds.camera.pieces.loose = { of: 'loose' };
+  });
+  expect(monitorAnswer(loose)?.notes).toContainEqual(expect.stringMatching(/^Has no place yet, and is left out: .*Loose box/));
+});

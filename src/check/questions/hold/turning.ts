@@ -15,6 +15,7 @@ import { cautionsFor } from '../../quantities/estimateNote.ts';
 import { type JointSlip, jointSlip } from '../../quantities/jointSlip.ts';
 import { type Turning, turningMoment } from '../../quantities/turningMoment.ts';
 import { limitMend } from '../../quantities/limitMend.ts';
+import { unplacedNote } from '../../quantities/unplacedNote.ts';
 import { question } from '../../question.ts';
 import type { SetupGlass } from '../../subjects.ts';
 
@@ -54,7 +55,7 @@ export const turning = question<JointSubject>({
         { says: `friction lets go between ${printNumber(slip.low)} and ${printNumber(slip.high)} N·m, by nut factor, friction and tightening` },
       ],
       mends: worst.momentNm > 0.9 * slip.value ? mends(asking, path, found) : [],
-      notes: [...cautionsFor(asking.ledger.at(`builds/${build}/purpose`)), ...notes, ...onePinned(found.joint)],
+      notes: [...cautionsFor(asking.ledger.at(`builds/${build}/purpose`)), ...notes, ...onePinned(found.joint), ...unplacedNote(asking.ledger, found.subject, build)],
     });
   },
 });

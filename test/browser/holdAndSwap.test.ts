@@ -62,6 +62,9 @@ describe.skipIf(executablePath === undefined)('forces, swings and swaps in a bro
     // What holds it up is what pulls it down, to the digits shown.
     const signed = amounts.reduce((sum, { n, way }) => sum + (way === 'up' ? n : -n), 0);
     expect(Math.abs(signed)).toBeLessThan(0.1);
+    await page.getByTitle('Metric or imperial').click();
+    await expect.poll(() => panel.locator('tbody tr').first().innerText()).toMatch(/\d.lbf/);
+    expect(await panel.locator('tbody').first().innerText()).not.toMatch(/\d\u2009N\b/);
     await overlay(page, 'forces');
     await panel.waitFor({ state: 'detached' });
     expect(complaints).toEqual([]);

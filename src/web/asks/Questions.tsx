@@ -3,6 +3,7 @@ import type { Discipline } from '../../check/answer.ts';
 import { LoadLine, printUse } from '../marks/LoadLine.tsx';
 import { Mark, Word } from '../marks/Mark.tsx';
 import { usePage } from '../state/page.ts';
+import { useSaid } from '../state/preferences.ts';
 import { useRoute } from '../state/route.ts';
 import { openWorking } from '../working/openWorking.ts';
 import type { FindingGroup, QuestionGroup } from './grouping.ts';
@@ -23,6 +24,7 @@ export function Questions({ discipline, questions }: { readonly discipline: Disc
 }
 
 const QuestionRow = memo(function QuestionRow({ group }: { readonly group: QuestionGroup }) {
+  const said = useSaid();
   const { worst, answers, findings, asks } = group;
   const chosen = useRoute().answer;
   const moved = usePage((state) => state.moved);
@@ -36,7 +38,7 @@ const QuestionRow = memo(function QuestionRow({ group }: { readonly group: Quest
         <Mark verdict={worst.verdict} />
         <button type="button" className="asks-what" data-row aria-pressed={mine} onClick={() => openWorking(worst.key)}>
           <span className="asked">{asks}{quiet && <> <Word verdict={worst.verdict} /></>}</span>
-          {!quiet && <span className="said"><Word verdict={worst.verdict} /> {worst.says}</span>}
+          {!quiet && <span className="said"><Word verdict={worst.verdict} /> {said(worst.says)}</span>}
         </button>
         <Use use={worst.use} verdict={worst.verdict} />
         {answers.length > 1 ? (
@@ -62,6 +64,7 @@ function Use({ use, verdict }: { readonly use: number | undefined; readonly verd
 const AT_FIRST = 40;
 
 function Findings({ findings, chosen }: { readonly findings: readonly FindingGroup[]; readonly chosen: string | undefined }) {
+  const said = useSaid();
   const [all, setAll] = useState(false);
   const shown = all ? findings : findings.slice(0, AT_FIRST);
   return (
@@ -70,7 +73,7 @@ function Findings({ findings, chosen }: { readonly findings: readonly FindingGro
         <div className="row" key={first.key} data-chosen={same.some(({ key }) => key === chosen)}>
           <Mark verdict={first.verdict} />
           <button type="button" className="asks-what" data-row aria-pressed={first.key === chosen} onClick={() => openWorking(first.key)}>
-            <span className="said"><Word verdict={first.verdict} /> {first.says}</span>
+            <span className="said"><Word verdict={first.verdict} /> {said(first.says)}</span>
             <span className="about">{first.about.join(' · ')}{same.length > 1 ? ` and ${same.length - 1} more` : ''}</span>
           </button>
           <Use use={first.use} verdict={first.verdict} />

@@ -1,8 +1,9 @@
 import type { ForcesView } from '../../jobs/views/forcesView.ts';
 import type { RigForces } from '../../jobs/views/rigForces.ts';
 import type { RigPiece } from '../../jobs/views/rigView.ts';
-import { printAmount } from '../../units/print.ts';
+import { type System, printAmount } from '../../units/print.ts';
 import { type Arrow, arrowsOf, wayWords } from './arrows.ts';
+import { useSystem } from '../state/preferences.ts';
 import { type ArrowLabel, rowId } from './ForceLabels.tsx';
 
 /** The arrow that is pointed at, in the drawing or in the list, and how to point at another. */
@@ -75,6 +76,7 @@ interface TableProps extends PointedAt {
 }
 
 function Table({ arrows, nameOf, label, pointed, point }: TableProps) {
+  const system = useSystem();
   if (arrows.length === 0) return null;
   return (
     <table className="forces" aria-label={label}>
@@ -87,9 +89,9 @@ function Table({ arrows, nameOf, label, pointed, point }: TableProps) {
                 <b>{arrow.number}</b><span>{saysOf(arrow, nameOf)} {arrow.joint !== undefined && <small>{arrow.joint.type}</small>}</span>
               </button>
             </th>
-            <td className="figure">{forceOf(arrow)}</td>
+            <td className="figure">{forceOf(arrow, system)}</td>
             <td>{wayWords(arrow.forceN)}</td>
-            <td className="figure">{momentOf(arrow)}</td>
+            <td className="figure">{momentOf(arrow, system)}</td>
           </tr>
         ))}
       </tbody>
@@ -107,13 +109,13 @@ function saysOf({ kind, joint, ref }: Arrow, nameOf: (ref: string) => string): s
 const namesIn = (pieces: readonly RigPiece[]) => (ref: string): string => pieces.find((one) => one.ref === ref)?.name ?? ref;
 
 /** What is written beside an arrow: its number, what its row says, and how strong it is. */
-export const arrowLabel = (arrow: Arrow, pieces: readonly RigPiece[]): ArrowLabel => ({ key: arrow.key, number: arrow.number, name: saysOf(arrow, namesIn(pieces)), force: forceOf(arrow) });
+export const arrowLabel = (arrow: Arrow, pieces: readonly RigPiece[], system: System): ArrowLabel => ({ key: arrow.key, number: arrow.number, name: saysOf(arrow, namesIn(pieces)), force: forceOf(arrow, system) });
 
 /** A force as it is printed, to a hundredth of a newton. */
-const forceOf = ({ forceN }: Arrow): string => printAmount({ value: roundTo(Math.hypot(...forceN), 100), unit: 'N' });
-function momentOf({ momentNm }: Arrow): string {
+const forceOf = ({ forceN }: Arrow, system: System): string => printAmount({ value: roundTo(Math.hypot(...forceN), 100), unit: 'N' }, system);
+function momentOf({ momentNm }: Arrow, system: System): string {
   const value = roundTo(Math.hypot(...momentNm), 1000);
-  return value === 0 ? '' : printAmount({ value, unit: 'N·m' });
+  return value === 0 ? '' : printAmount({ value, unit: 'N·m' }, system);
 }
 
 const roundTo = (value: number, parts: number): number => Math.round(value * parts) / parts;

@@ -2,6 +2,7 @@ import { useMemo, useState } from 'react';
 import type { RigPiece, RigView as Rig } from '../../jobs/views/rigView.ts';
 import { NoSetup, SetupBar } from '../marks/SetupBar.tsx';
 import { type Looking, useLooking, useView } from '../state/looking.ts';
+import { useSystem } from '../state/preferences.ts';
 import { desk } from '../worker/desk.ts';
 import { arrowsOf } from './arrows.ts';
 import { Findings } from './Findings.tsx';
@@ -75,6 +76,7 @@ function Drawn({ rig, looking }: { readonly rig: Rig; readonly looking: Looking 
 
 /** What is worked out for the overlays: forces as they are wanted, swings when first wanted. */
 function useWorkedOut(looking: Looking, overlays: ReadonlySet<Overlay>, build: string, piece: RigPiece | undefined, rig: Rig) {
+  const system = useSystem();
   const forces = useForces(looking, overlays.has('forces'));
   const swings = overlays.has('swing');
   const study = useSwing(looking, swings);
@@ -82,7 +84,7 @@ function useWorkedOut(looking: Looking, overlays: ReadonlySet<Overlay>, build: s
   const carried = forces.view?.build === build && forces.view.forces.ok ? forces.view.forces.value : undefined;
   const [pointed, point] = useState<string | undefined>();
   const all = useMemo(() => (carried === undefined ? [] : arrowsOf(carried, piece?.ref)), [carried, piece?.ref]);
-  const arrows = all.filter(({ key, number }) => number <= LABELLED || key === pointed).map((arrow) => arrowLabel(arrow, rig.pieces));
+  const arrows = all.filter(({ key, number }) => number <= LABELLED || key === pointed).map((arrow) => arrowLabel(arrow, rig.pieces, system));
   return { forces, carried, arrows, pointed: all.some(({ key }) => key === pointed) ? pointed : undefined, point, swings, study, show };
 }
 

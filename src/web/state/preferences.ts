@@ -1,3 +1,4 @@
+import { amountsInWords } from '../../units/amountsInWords.ts';
 import type { System } from '../../units/print.ts';
 import { Store, useStore } from './Store.ts';
 
@@ -37,4 +38,9 @@ preferences.watch(() => {
 });
 
 export const useSystem = (): System => useStore(preferences, ({ system }) => system);
+/** Sentences come in the metric system; this says them in the one that is chosen. */
+export function useSaid(): (text: string) => string {
+  const system = useSystem();
+  return (text) => amountsInWords(text, system);
+}
 export const usePreferences = (): Preferences => useStore(preferences, (state) => state);

@@ -4,6 +4,7 @@ import { verdictOf } from '../../check/judge.ts';
 import { LoadLine, printUse } from '../marks/LoadLine.tsx';
 import { Mark } from '../marks/Mark.tsx';
 import { edit } from '../state/actions.ts';
+import { useSaid } from '../state/preferences.ts';
 
 /** Cures, each tried: what it leads to, what it costs, and a button where the file can make it. */
 export function Mends({ mends }: { readonly mends: readonly Mend[] }) {
@@ -20,10 +21,11 @@ export function Mends({ mends }: { readonly mends: readonly Mend[] }) {
 
 function MendRow({ mend }: { readonly mend: Mend }) {
   const { says, costs, use, edit: cure } = mend;
+  const said = useSaid();
   const beside = [shortfall(mend), costs].filter((one) => one !== undefined).join('; ');
   return (
     <div className="mend">
-      <p>{says}{beside === '' ? null : <small>{beside}</small>}</p>
+      <p>{said(says)}{beside === '' ? null : <small>{said(beside)}</small>}</p>
       {use !== undefined && (
         <p className="mend-use"><Mark verdict={verdictOf(use)} /><LoadLine use={use} verdict={verdictOf(use)} /><span className="figure">{printUse(use)}</span></p>
       )}

@@ -7,7 +7,7 @@ import type { Working as Found } from '../../jobs/answers.ts';
 import { LoadLine, printUse } from '../marks/LoadLine.tsx';
 import { Mark, Word } from '../marks/Mark.tsx';
 import { usePage } from '../state/page.ts';
-import { useSystem } from '../state/preferences.ts';
+import { useSaid, useSystem } from '../state/preferences.ts';
 import { useRoute } from '../state/route.ts';
 import { startStudy } from '../state/studying.ts';
 import { CurvePlot } from './CurvePlot.tsx';
@@ -33,13 +33,14 @@ export function Working() {
 function Found({ working }: { readonly working: Found }) {
   const { answer, explains, kind, rests } = working;
   const doubt = useDoubt(working);
+  const said = useSaid();
   return (
     <>
       <Neighbours answer={answer} />
       <header>
         <p className="verdict-line"><Mark verdict={answer.verdict} /> <Word verdict={answer.verdict} /><span className="about">{answer.about.join(' · ')}</span></p>
         <h2>{answer.asks}</h2>
-        <p className="finding">{answer.says}</p>
+        <p className="finding">{said(answer.says)}</p>
       </header>
       {answer.use !== undefined && <BigLoad answer={answer} use={answer.use} doubt={doubt} />}
       <Sum answer={answer} />
@@ -47,7 +48,7 @@ function Found({ working }: { readonly working: Found }) {
       {(answer.missing ?? []).map((missing) => <MissingRow key={missing.path} missing={missing} />)}
       <Mends mends={answer.mends ?? []} />
       {answer.curve !== undefined && <CurvePlot curve={answer.curve} />}
-      {(answer.notes ?? []).map((note) => <p className="note" key={note}>{note}</p>)}
+      {(answer.notes ?? []).map((note) => <p className="note" key={note}>{said(note)}</p>)}
       {rests.length > 0 && (
         <section className="rests" aria-label="It rests on">
           <h3>It rests on</h3>
@@ -94,9 +95,10 @@ const sureOf = ({ low, high }: Doubt, use: number): string => (low > 1 && use > 
 
 function Sum({ answer }: { readonly answer: Answer }) {
   const system = useSystem();
+  const said = useSaid();
   const side = (label: string, one: Side | undefined) =>
     one === undefined ? null : (
-      <tr className="side"><th scope="row">{label}</th><td className="figure">{printAmount(one.amount, system)}</td><td>{one.from}</td></tr>
+      <tr className="side"><th scope="row">{label}</th><td className="figure">{printAmount(one.amount, system)}</td><td>{said(one.from)}</td></tr>
     );
   if (answer.needs === undefined && answer.has === undefined && (answer.steps ?? []).length === 0) return null;
   return (
@@ -108,7 +110,7 @@ function Sum({ answer }: { readonly answer: Answer }) {
           <tr key={says}>
             <th scope="row"><span className="hidden">step</span></th>
             <td className="figure">{amount === undefined ? '' : printAmount(amount, system)}</td>
-            <td>{says}</td>
+            <td>{said(says)}</td>
           </tr>
         ))}
       </tbody>

@@ -96,5 +96,7 @@ const RANKS: readonly (readonly Kind[])[] = [
 ];
 
 export const holdRank = (kind: Kind): number => RANKS.findIndex((kinds) => kinds.includes(kind));
+/** Kinds of point that a screw goes into or through. */
+export const SCREWED: ReadonlySet<Kind> = new Set<Kind>(['thread', 'hole', 'stud', 'tripod plate']);
 /** A support or stop that only pushes: it closes a gap, and holds nothing else. */
 export const onlyPushes = (a: Point, b: Point): boolean => a.kind === 'surface' || b.kind === 'surface';

@@ -2,6 +2,7 @@ import type { Ledger } from '../../shoot/ledger/Ledger.ts';
 import { placeSetup } from '../placing/placeSetup.ts';
 import type { JointEnd, RigJoint } from '../placing/rigJoints.ts';
 import { standsOn } from './standsOn.ts';
+import { stepsFrom } from './stepsFrom.ts';
 
 export interface CarriedOn {
   readonly carried: JointEnd;
@@ -24,13 +25,7 @@ export function carriedWords(ledger: Ledger, setup: string, glass: string, joint
 function stepsFromGround(ledger: Ledger, setup: string, glass: string, build: string): ReadonlyMap<string, number> {
   return ledger.cell(`steps from the ground|${setup}|${glass}|${build}`, () => {
     const { model } = placeSetup(ledger, setup, glass);
-    const beside = new Map<string, string[]>();
-    for (const { joint: { a, b } } of [...model.tree, ...model.loops]) {
-      beside.set(a.ref, [...(beside.get(a.ref) ?? []), b.ref]);
-      beside.set(b.ref, [...(beside.get(b.ref) ?? []), a.ref]);
-    }
-    const steps = new Map([[standsOn(ledger, setup, glass, build).anchor, 0]]);
-    for (const [ref, step] of steps) for (const next of beside.get(ref) ?? []) if (!steps.has(next)) steps.set(next, step + 1);
-    return steps;
+    const links = [...model.tree, ...model.loops].map(({ joint: { a, b } }) => [a.ref, b.ref] as const);
+    return stepsFrom([standsOn(ledger, setup, glass, build).anchor], links);
   });
 }

@@ -7,7 +7,7 @@ import { type Placement, placeSetup } from '../placing/placeSetup.ts';
 import { jointTransform } from '../placing/jointFrame.ts';
 import type { ModelJoint } from '../placing/rigModel.ts';
 import { settingsWith } from '../placing/chain.ts';
-import { onlyPushes } from '../mates.ts';
+import { SCREWED, onlyPushes } from '../mates.ts';
 import type { JointEnd, RigJoint } from '../placing/rigJoints.ts';
 import { IDENTITY, type Transform, type Vector, axis, compose } from '../placing/Transform.ts';
 
@@ -22,7 +22,6 @@ export interface JointHold {
   readonly stiffness: Readonly<Record<Way, number>>;
 }
 
-const SCREWED = new Set(['thread', 'hole', 'stud', 'tripod plate']);
 
 /** Kept, as a rig is asked for again with each mass that changes, and its joints hold as before. */
 export function jointHold(model: ModelJoint, { setup, glass }: Placement): JointHold {

@@ -1,3 +1,4 @@
+import { SCREWED } from '../mates.ts';
 import type { Ledger } from '../../shoot/ledger/Ledger.ts';
 import { placeSetup } from '../placing/placeSetup.ts';
 import type { ModelJoint } from '../placing/rigModel.ts';
@@ -7,7 +8,6 @@ import { type Body, bodies, boxAround, boxesMeet } from './bodies.ts';
 /** A key or driver wants this much room behind its screw. Common practice: a short key in two fingers. */
 const KEY_LENGTH_MM = 60;
 const KEY_RADIUS_MM = 5;
-const SCREWED = new Set(['thread', 'hole', 'stud', 'tripod plate']);
 
 /** The pieces that stand, if they are on, where the key of a joint's screw has to go; by name. */
 export type KeyRoom = (joint: ModelJoint) => readonly string[];

@@ -1,3 +1,4 @@
+import { freeKey } from '../../shoot/edit/freeKey.ts';
 import type { WiredLine, WiredPort } from '../../assembly/lines/wiring.ts';
 import type { SetupPiece } from '../../assembly/setupPieces.ts';
 import type { Edit } from '../../shoot/edit/Edit.ts';
@@ -26,12 +27,6 @@ export const setOn = (piece: SetupPiece, key: 'mode' | 'net' | 'channel' | 'sque
 export const endIn = (build: string, { piece, id, key }: WiredPort): string => (piece.build === build ? `${piece.id}/${id}` : key);
 
 /** A name that no piece and no line of a build has. */
-export function freeName(ledger: Ledger, build: string, base: string): string {
-  const used = new Set([...ledger.keys(`builds/${build}/pieces`), ...ledger.keys(`builds/${build}/lines`)]);
-  for (let n = 1; ; n += 1) {
-    const name = n === 1 ? base : `${base}-${n}`;
-    if (!used.has(name)) return name;
-  }
-}
+export const freeName = (ledger: Ledger, build: string, base: string): string => freeKey(base, [...ledger.keys(`builds/${build}/pieces`), ...ledger.keys(`builds/${build}/lines`)]);
 
 const homeOf = ({ key }: WiredLine): string => key.slice(0, key.indexOf('/'));

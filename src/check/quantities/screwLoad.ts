@@ -1,5 +1,6 @@
 import type { JointHold } from '../../assembly/hold/jointHold.ts';
 import { EVERY_WAY, underWeight } from '../../assembly/hold/underWeight.ts';
+import { SCREWED } from '../../assembly/mates.ts';
 import type { Vector } from '../../assembly/placing/Transform.ts';
 import type { Wrench } from '../../calc/mechanics/network/forces.ts';
 import { threadStress } from '../../calc/mechanics/threadStress.ts';
@@ -54,7 +55,6 @@ export function screwLoad(asking: Asking, { setup, glass }: SetupGlass, path: st
 const NOTHING: Wrench = { forceN: [0, 0, 0], momentNm: [0, 0, 0] };
 /** Whether screws hold it: threads on both sides, not a shape that stands in for them. */
 export const isScrewed = ({ joint: { a, b }, type }: Pick<JointHold, 'joint' | 'type'>): boolean => type.name.includes('screw') && [a, b].every(({ point }) => SCREWED.has(point.kind));
-const SCREWED: ReadonlySet<string> = new Set(['thread', 'hole', 'stud', 'tripod plate']);
 
 function worstWay(asking: Asking, held: JointHold, along: Along, jolts: number): ScrewLoad {
   const screw = jointScrew(asking, held.joint);

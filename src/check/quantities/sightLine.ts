@@ -2,6 +2,7 @@ import type { RigNetwork } from '../../assembly/hold/rigNetwork.ts';
 import { opticalPath } from '../../assembly/opticalPath.ts';
 import { placeSetup } from '../../assembly/placing/placeSetup.ts';
 import { IDENTITY, type Vector, apply } from '../../assembly/placing/Transform.ts';
+import { blockYaw } from '../../calc/mechanics/blockYaw.ts';
 import type { Motion } from '../../calc/mechanics/network/Motion.ts';
 import type { Asking } from '../Asking.ts';
 import type { SetupGlass } from '../subjects.ts';
@@ -32,8 +33,8 @@ export function sightLine(asking: Asking, { setup, glass }: SetupGlass, { bodyOf
     const own = motion.turnDegOf(bodyOf(body.ref));
     const [nods, pans] = [rad(own[0] - still[0]), rad(own[1] - still[1])];
     const [across, up] = against(motion, lens.ref).shiftMm;
-    const yaws = path.block === undefined ? 0 : rad(against(motion, path.block.ref).turnDeg[1]);
-    const block = -focalLengthMm * yaws * (1 - 1 / squeeze);
+    const yawDeg = path.block === undefined ? 0 : against(motion, path.block.ref).turnDeg[1];
+    const block = -blockYaw({ focalLengthMm, squeeze, yawDeg, pixelPitchMm: 1 }).shiftMm;
     const frame = [(focalLengthMm * pans) / squeeze, -focalLengthMm * nods] as const;
     return { across: across + block + frame[0], up: up + frame[1], lens: [across, up], block, frame };
   };

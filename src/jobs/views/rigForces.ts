@@ -1,5 +1,6 @@
 import { weightLoads } from '../../assembly/hold/rigLoads.ts';
 import { GROUND, type RigNetwork } from '../../assembly/hold/rigNetwork.ts';
+import { stepsFrom } from '../../assembly/hold/stepsFrom.ts';
 import { type Vector, add, cross, scale, subtract } from '../../assembly/placing/Transform.ts';
 import { weightN } from '../../calc/mechanics/gravity.ts';
 import type { NetworkLoad } from '../../calc/mechanics/network/model.ts';
@@ -77,17 +78,8 @@ function jointForces(rig: RigNetwork, answered: Answered): Pick<RigForces, 'join
 
 /** How many joints lie between each piece and what the rig stands on. */
 function stepsFromGround({ springs, stands }: RigNetwork): ReadonlyMap<string, number> {
-  const steps = new Map((stands.contacts.length > 0 ? stands.contacts.map(({ ref }) => ref) : [stands.anchor]).map((ref) => [ref, 0]));
-  const links = springs.flatMap((hold) => (hold === 'ground' ? [] : [[hold.joint.a.ref, hold.joint.b.ref], [hold.joint.b.ref, hold.joint.a.ref]] as const));
-  for (let far = 1, grew = true; grew; far += 1) {
-    grew = false;
-    for (const [from, to] of links) {
-      if (steps.get(from) !== far - 1 || steps.has(to)) continue;
-      steps.set(to, far);
-      grew = true;
-    }
-  }
-  return steps;
+  const feet = stands.contacts.length > 0 ? stands.contacts.map(({ ref }) => ref) : [stands.anchor];
+  return stepsFrom(feet, springs.flatMap((hold) => (hold === 'ground' ? [] : [[hold.joint.a.ref, hold.joint.b.ref] as const])));
 }
 
 /** What the head, the shoulder or the hands do to what stands on them. */

@@ -1,6 +1,7 @@
 import { opticalPath } from '../../../assembly/opticalPath.ts';
 import type { SetupPiece } from '../../../assembly/setupPieces.ts';
 import { PartView } from '../../../shoot/ledger/PartView.ts';
+import { freeKey } from '../../../shoot/edit/freeKey.ts';
 import type { Patch } from '../../../shoot/edit/Edit.ts';
 import type { Joint } from '../../../shoot/schema/build.ts';
 import type { Point } from '../../../shoot/schema/mechanics.ts';
@@ -121,12 +122,6 @@ function seatsOf(part: PartView): { body: string; lens: string } | undefined {
   const byClass = (mountName: unknown) => points.find(([, point]) => point.class === mountName)?.[0];
   const [body, lens] = [byClass(part.read('mountAdapter/bodyMount')), byClass(part.read('mountAdapter/lensMount'))];
   return body === undefined || lens === undefined ? undefined : { body, lens };
-}
-
-function freeKey(wanted: string, taken: readonly string[]): string {
-  let key = wanted;
-  for (let count = 2; taken.includes(key); count += 1) key = `${wanted}-${count}`;
-  return key;
 }
 
 function judgeFlange(asking: Asking, body: SetupPiece, adapters: readonly SetupPiece[], lens: SetupPiece): Judgement {

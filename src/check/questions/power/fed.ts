@@ -1,3 +1,4 @@
+import { freeKey } from '../../../shoot/edit/freeKey.ts';
 import { isSound } from '../../../assembly/lines/lineFaults.ts';
 import { powerTrace } from '../../../assembly/lines/powerTrace.ts';
 import type { WiredLine, WiredPort, Wiring } from '../../../assembly/lines/wiring.ts';
@@ -46,7 +47,7 @@ function outlets(ledger: Ledger, wired: Wiring, inputs: readonly WiredPort[]): M
   if (input === undefined || input.piece.fromGlass) return [];
   const { build } = input.piece;
   const suited = [...wired.ports.values()].filter(({ piece, port }) => port.kind === 'power' && port.way === 'out' && piece.build === build && !piece.fromGlass && voltsMeet(port, input.port));
-  const name = freeName(ledger, input);
+  const name = freeKey(`power-${input.piece.id}`, ledger.keys(`builds/${input.piece.build}/lines`));
   const lineFrom = (from: WiredPort): WiredLine => ({ key: `${build}/${name}`, path: name, from, to: input, cable: undefined, turned: false, shared: false });
   const cables = new Map<string, PartView | undefined>();
   const cableFor = (from: WiredPort): PartView | undefined => {
@@ -67,15 +68,6 @@ function outlets(ledger: Ledger, wired: Wiring, inputs: readonly WiredPort[]): M
     if (found.length > 0) return found.slice(0, 1);
   }
   return [];
-}
-
-function freeName(ledger: Ledger, { piece }: WiredPort): string {
-  const used = new Set(ledger.keys(`builds/${piece.build}/lines`));
-  const base = `power-${piece.id}`;
-  for (let n = 1; ; n += 1) {
-    const name = n === 1 ? base : `${base}-${n}`;
-    if (!used.has(name)) return name;
-  }
 }
 
 /** Stated windows that overlap; what is not stated is not held against it. */

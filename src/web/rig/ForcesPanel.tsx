@@ -61,7 +61,7 @@ function Carried({ forces, piece, nameOf, ...pointedAt }: CarriedProps) {
   return (
     <>
       <h3>{title}</h3>
-      {piece === undefined ? <p className="about">Arrows: a joint on the piece it holds; dashed, weights; black, what holds the rig{forces.outer.some(({ kind }) => kind === 'wind') && '; blue, wind'}. Point at a row or an arrow to see which is which; choose a piece to see all that acts on it.</p> : <p className="about">They add up to nothing: it is at rest. Bent arrows are moments.</p>}
+      {piece === undefined ? <p className="about">Arrows: a joint on the piece it holds; dashed, weights; in the colour of the text, what holds the rig{forces.outer.some(({ kind }) => kind === 'wind') && '; blue, wind'}. Point at a row or an arrow to see which is which; choose a piece to see all that acts on it.</p> : <p className="about">They add up to nothing: it is at rest. Bent arrows are moments.</p>}
       {arrows.length === 0 && <p>{piece?.name} is no part of what is solved here.</p>}
       <Table arrows={first} nameOf={nameOf} label={title} {...pointedAt} />
       {rest.length > 0 && <details><summary>{rest.length} more</summary><Table arrows={rest} nameOf={nameOf} label="More joints" {...pointedAt} /></details>}

@@ -124,6 +124,8 @@ describe.skipIf(executablePath === undefined)('the page in a browser', { timeout
     await slide.fill(String(Number(before) - 20));
     await slide.press('Enter');
     await expect.poll(() => slide.inputValue()).toBe(String(Number(before) - 20));
+    const undoing = () => page.getByRole('button', { name: 'Undo' }).getAttribute('title');
+    await expect.poll(undoing).toBe('Undo: Side grip with rosette: slide');
     await page.getByRole('button', { name: 'labels' }).click();
     await expect.poll(async () => {
       await page.getByRole('button', { name: 'side', exact: true }).click();
@@ -135,16 +137,19 @@ describe.skipIf(executablePath === undefined)('the page in a browser', { timeout
       await page.mouse.move(x + width / 2 + 30, y + height / 2);
       await page.mouse.up();
       // On a busy machine the answer to a drag may take its time: it is waited for before the next is tried.
-      for (let wait = 0; wait < 20 && (await slide.inputValue()) === String(Number(before) - 20); wait += 1) await page.waitForTimeout(100);
-      return slide.inputValue();
-    }, { timeout: 20_000 }).not.toBe(String(Number(before) - 20));
-    // A drag whose answer came late was tried again, and is then undone as well.
-    for (let drags = 0; drags < 5 && (await slide.inputValue()) !== before; drags += 1) {
-      const now = await slide.inputValue();
+      for (let wait = 0; wait < 30 && (await undoing()) !== 'Undo: Side grip with rosette moved'; wait += 1) await page.waitForTimeout(100);
+      return undoing();
+    }, { timeout: 20_000 }).toBe('Undo: Side grip with rosette moved');
+    await saved(page);
+    expect(await slide.inputValue()).not.toBe(String(Number(before) - 20));
+    // A drag whose answer came late was tried again, and is then undone as well; each undo is answered before the next.
+    for (let steps = 0; steps < 5 && (await undoing()) !== 'Nothing to undo'; steps += 1) {
+      const [says, now] = [await undoing(), await slide.inputValue()];
       await undo(page);
-      await expect.poll(() => slide.inputValue()).not.toBe(now);
+      await expect.poll(async () => [await undoing(), await slide.inputValue()]).not.toEqual([says, now]);
+      await saved(page);
     }
-    expect(await slide.inputValue()).toBe(before);
+    await expect.poll(() => slide.inputValue()).toBe(before);
     await sheet.getByRole('button', { name: 'Take it off' }).click();
     await expect.poll(() => tray.count()).toBe(1);
     await sheet.getByRole('combobox', { name: 'Fix it to' }).selectOption({ index: 1 });

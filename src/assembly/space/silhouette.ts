@@ -1,4 +1,4 @@
-import { type Vector, add, dot, scale } from '../placing/Transform.ts';
+import { type Vector, add, scale } from '../placing/Transform.ts';
 
 /** What is seen of some bodies from afar, along a level direction. */
 export interface Silhouette {
@@ -13,43 +13,63 @@ export interface Silhouette {
 /** From all round: the other half is the same from behind. At 22.5° the widest view is missed by less than 2 % (cos 11.25°). */
 const DIRECTIONS = 8;
 
-/** Silhouettes of convex bodies (corners, +Y up) together, from level directions all round; what hides behind another counts once. */
+/**
+ * Silhouettes of convex bodies (corners, +Y up) together, from level directions all round; what hides behind another counts once. Seen level, a
+ * corner is at the same height from all sides: corners are sorted, and level strips are cut, once for all.
+ */
 export function silhouettes(bodies: readonly (readonly Vector[])[]): Silhouette[] {
+  const outlines = bodies.flatMap((corners) => outlineOf(corners) ?? []).sort((a, b) => a.bottom - b.bottom);
+  const strips = stripsOf(outlines);
   return Array.from({ length: DIRECTIONS }, (_, at) => {
     const angle = (Math.PI * at) / DIRECTIONS;
-    return silhouette(bodies, [Math.sin(angle), 0, Math.cos(angle)]);
+    return silhouette(outlines, strips, [Math.sin(angle), 0, Math.cos(angle)]);
   }).filter(({ areaMm2 }) => areaMm2 > 0);
 }
 
-/** Strips wider than this are divided: where edges bend or cross within a strip, its middle stands for it. */
-const WIDEST_STRIP_MM = 8;
-/** What is wider than people build takes wider strips. */
+/** Strips higher than this are divided: where edges bend or cross within a strip, its middle stands for it. */
+const HIGHEST_STRIP_MM = 8;
+/** What is higher than people build takes higher strips. */
 const MOST_STRIPS = 500;
 /** Ends nearer to each other than this are one, and a view thinner than this is edge on. */
 const SAME_MM = 0.05;
+/** Corners that differ in height by less are level with each other. */
+const LEVEL_MM = 1e-6;
 
-/** The outline's area by upright strips between the ends of the bodies, each as high as the union of the outlines at its middle. */
-function silhouette(bodies: readonly (readonly Vector[])[], along: Vector): Silhouette {
-  const across: Vector = [along[2], 0, -along[0]];
-  const outlines = bodies.flatMap((corners) => outlineOf(corners, across) ?? []).sort((a, b) => a.left - b.left);
-  const stops = Float64Array.from(outlines.flatMap(({ left, right }) => [left, right])).sort();
-  const widthMm = stops.length === 0 ? 0 : stops[stops.length - 1]! - stops[0]!;
-  const widest = Math.max(WIDEST_STRIP_MM, widthMm / MOST_STRIPS);
-  const sums: Sums = { areaMm2: 0, momentU: 0, momentV: 0 };
-  const open: Outline[] = [];
-  let next = 0;
+/** Middles and heights of the strips between the ends of the outlines, from below. */
+interface Strips {
+  readonly middles: readonly number[];
+  readonly heights: readonly number[];
+}
+
+function stripsOf(outlines: readonly Outline[]): Strips {
+  const stops = Float64Array.from(outlines.flatMap(({ bottom, top }) => [bottom, top])).sort();
+  const highest = Math.max(HIGHEST_STRIP_MM, stops.length === 0 ? 0 : (stops[stops.length - 1]! - stops[0]!) / MOST_STRIPS);
+  const [middles, heights]: [number[], number[]] = [[], []];
   let from = stops[0] ?? 0;
   for (const stop of stops) {
     if (stop - from < SAME_MM) continue;
-    const parts = Math.ceil((stop - from) / widest);
+    const parts = Math.ceil((stop - from) / highest);
     for (let at = 0; at < parts; at += 1) {
-      const left = from + ((stop - from) * at) / parts;
-      const right = from + ((stop - from) * (at + 1)) / parts;
-      const u = (left + right) / 2;
-      while (next < outlines.length && outlines[next]!.left < u) open.push(outlines[next++]!);
-      addStrip(sums, open, u, right - left);
+      middles.push(from + ((stop - from) * (at + 0.5)) / parts);
+      heights.push((stop - from) / parts);
     }
     from = stop;
+  }
+  return { middles, heights };
+}
+
+/** The area by level strips, each as wide as the union of the outlines at its middle. */
+function silhouette(outlines: readonly Outline[], { middles, heights }: Strips, along: Vector): Silhouette {
+  const across: Vector = [along[2], 0, -along[0]];
+  const seen = outlines.filter((outline) => turnTo(outline, across));
+  const widthMm = seen.length === 0 ? 0 : seen.reduce((most, { right }) => Math.max(most, right), -Infinity) - seen.reduce((least, { left }) => Math.min(least, left), Infinity);
+  const sums: Sums = { areaMm2: 0, momentU: 0, momentV: 0 };
+  const open: Outline[] = [];
+  let next = 0;
+  for (let at = 0; at < middles.length; at += 1) {
+    const v = middles[at]!;
+    while (next < seen.length && seen[next]!.bottom < v) open.push(seen[next++]!);
+    addStrip(sums, open, v, heights[at]!);
   }
   const { areaMm2, momentU, momentV } = sums;
   const centreMm = areaMm2 > 0 ? add(scale(across, momentU / areaMm2), [0, momentV / areaMm2, 0]) : ([0, 0, 0] as const);
@@ -62,106 +82,107 @@ interface Sums {
   momentV: number;
 }
 
-/** Heights at which outlines that are open at a place begin and end, by rising beginning. Kept, as a rig has thousands of strips. */
-const lows: number[] = [];
-const highs: number[] = [];
-
-/** Adds what a strip shows; outlines that end before its middle are dropped. */
-function addStrip(sums: Sums, open: Outline[], u: number, width: number): void {
+/** Adds what a strip shows. Outlines that end below its middle are dropped; the others stay sorted from the left, as they hardly change places from strip to strip. */
+function addStrip(sums: Sums, open: Outline[], v: number, height: number): void {
   let count = 0;
   for (let at = 0; at < open.length; at += 1) {
     const outline = open[at]!;
-    if (!(outline.right > u)) continue;
-    const low = heightAt(outline.lower, u);
+    if (!(outline.top > v)) continue;
+    outline.from = acrossAt(outline.leftEdge, v);
+    outline.to = acrossAt(outline.rightEdge, v);
     let place = count;
-    for (; place > 0 && lows[place - 1]! > low; place -= 1) {
-      lows[place] = lows[place - 1]!;
-      highs[place] = highs[place - 1]!;
-    }
-    lows[place] = low;
-    highs[place] = heightAt(outline.upper, u);
-    open[count] = outline;
+    for (; place > 0 && open[place - 1]!.from > outline.from; place -= 1) open[place] = open[place - 1]!;
+    open[place] = outline;
     count += 1;
   }
   open.length = count;
   for (let at = 0; at < count; ) {
-    const low = lows[at]!;
-    let high = highs[at]!;
-    for (at += 1; at < count && lows[at]! <= high; at += 1) high = Math.max(high, highs[at]!);
-    const area = (high - low) * width;
+    const { from } = open[at]!;
+    let { to } = open[at]!;
+    for (at += 1; at < count && open[at]!.from <= to; at += 1) to = Math.max(to, open[at]!.to);
+    const area = (to - from) * height;
     sums.areaMm2 += area;
-    sums.momentU += area * u;
-    sums.momentV += (area * (low + high)) / 2;
+    sums.momentU += (area * (from + to)) / 2;
+    sums.momentV += area * v;
   }
 }
 
+/** A convex body with what is seen of it from the direction it was turned to last. */
 interface Outline {
-  readonly left: number;
-  readonly right: number;
-  readonly lower: Edge;
-  readonly upper: Edge;
+  readonly bottom: number;
+  readonly top: number;
+  /** Its corners from below, x and z in turn, and where among them each height begins; one beyond the last. */
+  readonly spots: Float64Array;
+  readonly heights: Float64Array;
+  readonly firsts: readonly number[];
+  readonly leftEdge: Edge;
+  readonly rightEdge: Edge;
+  left: number;
+  right: number;
+  /** In the strip looked at last. */
+  from: number;
+  to: number;
 }
 
-/** Corners from left to right: across and up, in turn. */
-type Edge = Float64Array;
-
-/** Lower and upper edge of the outline of a convex body (Andrew's monotone chain); `undefined` where it is seen edge on. */
-function outlineOf(corners: readonly Vector[], across: Vector): Outline | undefined {
-  const spots = fromLeft(corners, across);
-  const count = spots.length;
-  if (count < 6 || spots[count - 2]! - spots[0]! < SAME_MM) return undefined;
-  const lower = edgeOf(spots, 1);
-  const upper = edgeOf(spots, -1);
-  // Both hold its two ends, and nothing else where it is flat.
-  return lower.length + upper.length < 10 ? undefined : { left: spots[0]!, right: spots[count - 2]!, lower, upper };
+/** Corners from below: how high, and where across. */
+interface Edge {
+  readonly vs: Float64Array;
+  readonly us: Float64Array;
+  count: number;
+  /** The stretch that was looked at last. */
+  at: number;
 }
 
-/** Where the corners are seen, from left to right, each place once. */
-function fromLeft(corners: readonly Vector[], across: Vector): Float64Array {
-  const spots = new Float64Array(corners.length * 2);
-  let count = 0;
-  for (let at = 0; at < corners.length; at += 1) {
-    const u = dot(corners[at]!, across);
-    const v = corners[at]![1];
-    let place = count;
-    while (place > 0 && (spots[place - 2]! > u || (spots[place - 2] === u && spots[place - 1]! > v))) place -= 2;
-    if (place > 0 && spots[place - 2] === u && spots[place - 1] === v) continue;
-    spots.copyWithin(place + 2, place, count);
-    spots[place] = u;
-    spots[place + 1] = v;
-    count += 2;
+/** `undefined` for what is flat and level: it shows nothing. */
+function outlineOf(corners: readonly Vector[]): Outline | undefined {
+  const sorted = corners.toSorted((a, b) => a[1] - b[1]);
+  const spots = Float64Array.from(sorted.flatMap(([x, , z]) => [x, z]));
+  const firsts = sorted.flatMap(([, y], at) => (at === 0 || y - sorted[at - 1]![1] > LEVEL_MM ? [at] : []));
+  const heights = Float64Array.from(firsts, (at) => sorted[at]![1]);
+  const [bottom, top] = [heights[0] ?? 0, heights[heights.length - 1] ?? 0];
+  if (top - bottom < SAME_MM) return undefined;
+  const edge = (): Edge => ({ vs: new Float64Array(heights.length), us: new Float64Array(heights.length), count: 0, at: 0 });
+  return { bottom, top, spots, heights, firsts: [...firsts, sorted.length], leftEdge: edge(), rightEdge: edge(), left: 0, right: 0, from: 0, to: 0 };
+}
+
+/** Finds both edges as seen with this direction to the right; `false` where it is seen edge on. */
+function turnTo(outline: Outline, [x, , z]: Vector): boolean {
+  const { spots, heights, firsts, leftEdge, rightEdge } = outline;
+  leftEdge.count = rightEdge.count = leftEdge.at = rightEdge.at = 0;
+  outline.left = Infinity;
+  outline.right = -Infinity;
+  let thick = false;
+  for (let level = 0; level < heights.length; level += 1) {
+    let [least, most] = [Infinity, -Infinity];
+    for (let at = firsts[level]!; at < firsts[level + 1]!; at += 1) {
+      const u = spots[at * 2]! * x + spots[at * 2 + 1]! * z;
+      if (u < least) least = u;
+      if (u > most) most = u;
+    }
+    thick ||= most - least >= SAME_MM;
+    outline.left = Math.min(outline.left, least);
+    outline.right = Math.max(outline.right, most);
+    addCorner(leftEdge, heights[level]!, least, 1);
+    addCorner(rightEdge, heights[level]!, most, -1);
   }
-  return spots.subarray(0, count);
+  // Where no two corners are level, its edges run apart in between if it shows anything.
+  return outline.right - outline.left >= SAME_MM && (thick || leftEdge.count + rightEdge.count > 4);
 }
 
-/** The corners that bulge downwards (1) or upwards (−1). */
-function edgeOf(spots: Float64Array, side: 1 | -1): Edge {
-  const edge = new Float64Array(spots.length);
-  let count = 0;
-  for (let at = 0; at < spots.length; at += 2) {
-    const u = spots[at]!;
-    const v = spots[at + 1]!;
-    while (count >= 4 && side * turn(edge, count, u, v) <= 0) count -= 2;
-    edge[count] = u;
-    edge[count + 1] = v;
-    count += 2;
-  }
-  return edge.subarray(0, count);
+/** The next corner up of an edge that bulges to the left (1) or to the right (−1) (Andrew's monotone chain). */
+function addCorner(edge: Edge, v: number, u: number, side: 1 | -1): void {
+  const { vs, us } = edge;
+  let { count } = edge;
+  while (count >= 2 && side * ((vs[count - 1]! - vs[count - 2]!) * (u - us[count - 2]!) - (us[count - 1]! - us[count - 2]!) * (v - vs[count - 2]!)) <= 0) count -= 1;
+  vs[count] = v;
+  us[count] = u;
+  edge.count = count + 1;
 }
 
-/** Twice the area of the triangle of the last two corners and a spot, positive anticlockwise. */
-const turn = (edge: Edge, count: number, u: number, v: number): number =>
-  (edge[count - 2]! - edge[count - 4]!) * (v - edge[count - 3]!) - (edge[count - 1]! - edge[count - 3]!) * (u - edge[count - 4]!);
-
-function heightAt(edge: Edge, u: number): number {
-  let below = 0;
-  let above = edge.length / 2 - 1;
-  while (above - below > 1) {
-    const middle = (below + above) >> 1;
-    if (edge[middle * 2]! <= u) below = middle;
-    else above = middle;
-  }
-  const left = edge[below * 2]!;
-  const low = edge[below * 2 + 1]!;
-  return low + ((edge[above * 2 + 1]! - low) * (u - left)) / (edge[above * 2]! - left);
+/** Where an edge is at a height; asked from below to above. */
+function acrossAt(edge: Edge, v: number): number {
+  const { vs, us, count } = edge;
+  while (edge.at < count - 2 && vs[edge.at + 1]! < v) edge.at += 1;
+  const { at } = edge;
+  return us[at]! + ((us[at + 1]! - us[at]!) * (v - vs[at]!)) / (vs[at + 1]! - vs[at]!);
 }

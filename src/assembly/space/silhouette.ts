@@ -113,7 +113,7 @@ interface Outline {
   readonly top: number;
   /** Its corners from below, x and z in turn, and where among them each height begins; one beyond the last. */
   readonly spots: Float64Array;
-  readonly heights: Float64Array;
+  readonly heights: readonly number[];
   readonly firsts: readonly number[];
   readonly leftEdge: Edge;
   readonly rightEdge: Edge;
@@ -135,14 +135,34 @@ interface Edge {
 
 /** `undefined` for what is flat and level: it shows nothing. */
 function outlineOf(corners: readonly Vector[]): Outline | undefined {
-  const sorted = corners.toSorted((a, b) => a[1] - b[1]);
-  const spots = Float64Array.from(sorted.flatMap(([x, , z]) => [x, z]));
-  const firsts = sorted.flatMap(([, y], at) => (at === 0 || y - sorted[at - 1]![1] > LEVEL_MM ? [at] : []));
-  const heights = Float64Array.from(firsts, (at) => sorted[at]![1]);
+  const sorted = fromBelow(corners);
+  const spots = new Float64Array(corners.length * 2);
+  const heights: number[] = [];
+  const firsts: number[] = [];
+  sorted.forEach(([x, y, z], at) => {
+    spots[at * 2] = x;
+    spots[at * 2 + 1] = z;
+    if (at > 0 && y - sorted[at - 1]![1] <= LEVEL_MM) return;
+    heights.push(y);
+    firsts.push(at);
+  });
   const [bottom, top] = [heights[0] ?? 0, heights[heights.length - 1] ?? 0];
   if (top - bottom < SAME_MM) return undefined;
+  firsts.push(sorted.length);
   const edge = (): Edge => ({ vs: new Float64Array(heights.length), us: new Float64Array(heights.length), count: 0, at: 0 });
-  return { bottom, top, spots, heights, firsts: [...firsts, sorted.length], leftEdge: edge(), rightEdge: edge(), left: 0, right: 0, from: 0, to: 0 };
+  return { bottom, top, spots, heights, firsts, leftEdge: edge(), rightEdge: edge(), left: 0, right: 0, from: 0, to: 0 };
+}
+
+/** By insertion: bodies have few corners, and are many. */
+function fromBelow(corners: readonly Vector[]): readonly Vector[] {
+  const sorted = corners.slice();
+  for (let at = 1; at < sorted.length; at += 1) {
+    const corner = sorted[at]!;
+    let place = at;
+    for (; place > 0 && sorted[place - 1]![1] > corner[1]; place -= 1) sorted[place] = sorted[place - 1]!;
+    sorted[place] = corner;
+  }
+  return sorted;
 }
 
 /** Finds both edges as seen with this direction to the right; `false` where it is seen edge on. */

@@ -79,6 +79,11 @@ export function convexParts({ solid, place, travel }: WorldSolid, growMm = 0, tr
   return localParts(solid, growMm).map((corners) => corners.map((corner) => apply(moved, corner)));
 }
 
+/** The solids of a setup by the corners of their hulls. */
+export function worldHulls(ledger: Ledger, setup: string, glass: string): ReadonlyMap<WorldSolid, readonly Vector[]> {
+  return ledger.cell(`world hulls|${setup}|${glass}`, () => new Map(worldSolids(ledger, setup, glass).map((solid) => [solid, hullOf(solid)])));
+}
+
 /** Corners of a solid as if it had no bore. */
 export function hullOf(world: WorldSolid, growMm = 0, travelled = false): Vector[] {
   const { solid } = world;

@@ -4,7 +4,7 @@ import { shapeOf } from '../../assembly/coarseShape.ts';
 import { placeSetup } from '../../assembly/placing/placeSetup.ts';
 import { type Transform, type Vector, apply } from '../../assembly/placing/Transform.ts';
 import { type SetupPiece, pieceSetting, setupPieces } from '../../assembly/setupPieces.ts';
-import { hullOf, worldSolids } from '../../assembly/space/worldSolids.ts';
+import { worldHulls } from '../../assembly/space/worldSolids.ts';
 import type { Figure } from '../../shoot/ledger/figures.ts';
 import type { Ledger } from '../../shoot/ledger/Ledger.ts';
 import type { Point, Solid } from '../../shoot/schema/mechanics.ts';
@@ -88,8 +88,8 @@ interface Ground {
 function groundOf(ledger: Ledger, { setup, glass }: SetupGlass, legs: SetupPiece, heightMm: number): Ground | undefined {
   const { places } = placeSetup(ledger, setup, glass);
   const placed = new Set([...places.keys()].filter((ref) => ref.startsWith(`${legs.build}/`) && ref !== legs.ref));
-  const corners = worldSolids(ledger, setup, glass).filter(({ piece }) => placed.has(piece.ref)).flatMap((solid) => hullOf(solid));
-  const highest = Math.max(...corners.map(([, y]) => y));
+  const corners = [...worldHulls(ledger, setup, glass)].flatMap(([{ piece }, hull]) => (placed.has(piece.ref) ? hull : []));
+  const highest = corners.reduce((most, [, y]) => Math.max(most, y), -Infinity);
   const stand = places.get(legs.ref);
   if (stand !== undefined) {
     const [x, y, z] = apply(stand, seatOf(ledger, { setup, glass }, legs, stand));
@@ -99,7 +99,7 @@ function groundOf(ledger: Ledger, { setup, glass }: SetupGlass, legs: SetupPiece
   const masses = pieceMasses(ledger, setup, glass, legs.build).weighed.filter(({ piece }) => placed.has(piece.ref));
   const massG = masses.reduce((sum, one) => sum + one.massG, 0);
   const mean = (axis: 0 | 2): number => (massG > 0 ? masses.reduce((sum, one) => sum + one.massG * one.centreMm[axis], 0) / massG : 0);
-  const lowest = Math.min(...corners.map(([, y]) => y));
+  const lowest = corners.reduce((least, [, y]) => Math.min(least, y), Infinity);
   return { floorY: lowest - heightMm, middle: [mean(0), mean(2)], topMm: highest - lowest + heightMm, placed, legsPlaced: false };
 }
 

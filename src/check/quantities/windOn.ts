@@ -1,5 +1,5 @@
 import { silhouettes } from '../../assembly/space/silhouette.ts';
-import { hullOf, worldSolids } from '../../assembly/space/worldSolids.ts';
+import { worldHulls, worldSolids } from '../../assembly/space/worldSolids.ts';
 import { type Vector, add, dot, length, scale, subtract } from '../../assembly/placing/Transform.ts';
 import { drag } from '../../calc/mechanics/drag.ts';
 import type { Ledger } from '../../shoot/ledger/Ledger.ts';
@@ -82,7 +82,7 @@ export interface WindOn {
  */
 export function windOn(asking: Asking, { setup, glass }: SetupGlass, { air, refs, key }: { air: Air; refs: ReadonlySet<string>; key: string }): WindOn[] {
   const outlines = asking.ledger.cell(`silhouettes|${setup}|${glass}|${key}`, () =>
-    silhouettes(worldSolids(asking.ledger, setup, glass).filter(({ piece }) => refs.has(piece.ref)).map((solid) => hullOf(solid))));
+    silhouettes([...worldHulls(asking.ledger, setup, glass)].flatMap(([{ piece }, hull]) => (refs.has(piece.ref) ? [hull] : []))));
   const aside = asking.assume(balance.windOffCentre).value;
   return outlines.map(({ along, areaMm2, centreMm, widthMm }) => ({
     along, areaMm2, centreMm, forceN: windForce(asking, air, areaMm2), besideMm: scale([along[2], 0, -along[0]], aside * widthMm),

@@ -105,7 +105,7 @@ function inOrder<T>(lots: readonly Lot<T>[], mostG: number): Lot<T>[][] {
 
 /** Puts in as many as fit; says how many. */
 function put<T>(into: Open<T>, lot: Lot<T>, wanted: number): number {
-  const fits = lot.eachG <= 0 ? wanted : Math.max(0, Math.min(wanted, Math.floor((into.roomG * HAIR) / lot.eachG)));
+  const fits = fitting(into.roomG, lot, wanted);
   if (fits === 0) {
     if (into.lots.length > 0) return 0;
     throw new Error('Case packing needs every thing to fit into an empty case.');
@@ -113,6 +113,26 @@ function put<T>(into: Open<T>, lot: Lot<T>, wanted: number): number {
   into.lots.push({ ...lot, count: fits });
   into.roomG -= fits * lot.eachG;
   return fits;
+}
+
+const fitting = (roomG: number, { eachG }: Lot<unknown>, wanted: number): number => (eachG <= 0 ? wanted : Math.max(0, Math.min(wanted, Math.floor((roomG * HAIR) / eachG))));
+
+/** How many cases they take, packed in order; each thing fits into an empty one. */
+function countInOrder(lots: readonly Lot<unknown>[], mostG: number): number {
+  let cases = 0;
+  let roomG = 0;
+  for (const lot of lots) {
+    let left = lot.count;
+    while (left > 0) {
+      const fits = cases === 0 ? 0 : fitting(roomG, lot, left);
+      left -= fits;
+      roomG -= fits * lot.eachG;
+      if (left === 0) break;
+      cases += 1;
+      roomG = mostG;
+    }
+  }
+  return cases;
 }
 
 const HALVINGS = 40;
@@ -123,7 +143,7 @@ function evenest<T>(lots: readonly Lot<T>[], mostG: number, cases: number): numb
   let [low, high] = [heaviestG, mostG];
   for (let step = 0; step < HALVINGS && high - low > 1; step += 1) {
     const middle = (low + high) / 2;
-    if (inOrder(lots, middle).length <= cases) high = middle;
+    if (countInOrder(lots, middle) <= cases) high = middle;
     else low = middle;
   }
   return high;

@@ -74,10 +74,9 @@ function hanging(rig: RigNetwork, upright: Answered, { piece, name, camera, cent
   const from = rig.springs.flatMap((spring, at) => {
     const [carried, asked, stiffness] = [real[at], virtual[at], rig.model.springs?.[at]?.stiffness];
     if (spring === 'ground' || carried === undefined || asked === undefined || stiffness === undefined) return [];
-    const ways = (wrench: typeof carried) => [...wrench.onB.forceN, ...wrench.onB.momentNm];
     const own = STIFFNESS_KEYS.reduce((sum, key, k) => {
-      const perMetre = k < 3 ? stiffness[key] * 1e3 : stiffness[key];
-      return sum + (perMetre > 0 ? ((ways(carried)[k] ?? 0) * (ways(asked)[k] ?? 0)) / perMetre : 0);
+      const [of, axis, perMetre] = k < 3 ? (['forceN', k, stiffness[key] * 1e3] as const) : (['momentNm', k - 3, stiffness[key]] as const);
+      return perMetre > 0 ? sum + ((carried.onB[of][axis] as number) * (asked.onB[of][axis] as number)) / perMetre : sum;
     }, 0);
     return [{ hold: spring, amount: own * toShown }];
   });

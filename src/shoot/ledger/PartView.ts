@@ -112,8 +112,9 @@ class PartPlaces {
   /** Where it stands if it is a copy, and what that is a copy of. */
   readonly asCopy: string;
   readonly copyOf: Place;
+  readonly #own: Place;
   readonly #below = new Map<string, Place>();
-  readonly #presence = new Map<string, Place>();
+  readonly #presence = new Map<FacetName, Place>();
 
   constructor(ledger: Ledger, id: string) {
     this.#ledger = ledger;
@@ -121,19 +122,31 @@ class PartPlaces {
     this.path = `kit/parts/${id}`;
     this.asCopy = `kit/copies/${id}`;
     this.copyOf = ledger.place(`${this.asCopy}/of`);
+    this.#own = ledger.place(this.path);
   }
 
   below(path: string): Place {
-    return this.#below.get(path) ?? this.#kept(this.#below, path, `${this.path}/${path}`);
+    return this.#below.get(path) ?? this.#kept(this.#below, path, namesOf(path));
   }
 
   presence(facet: FacetName): Place {
-    return this.#presence.get(facet) ?? this.#kept(this.#presence, facet, `${this.path}/${facet}/?`);
+    return this.#presence.get(facet) ?? this.#kept(this.#presence, facet, [facet, '?']);
   }
 
-  #kept(places: Map<string, Place>, key: string, path: string): Place {
-    const place = this.#ledger.place(path);
+  #kept<Key extends string>(places: Map<Key, Place>, key: Key, names: readonly string[]): Place {
+    const place = this.#ledger.placeBelow(this.#own, names);
     places.set(key, place);
     return place;
   }
+}
+
+/** Paths within a part by their names: the same few are asked of every part. */
+const NAMES = new Map<string, readonly string[]>();
+
+function namesOf(path: string): readonly string[] {
+  const known = NAMES.get(path);
+  if (known !== undefined) return known;
+  const names = path.split('/');
+  NAMES.set(path, names);
+  return names;
 }

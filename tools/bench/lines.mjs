@@ -1,13 +1,13 @@
 /** Tracing and the questions on lines, sight and power, cold cells and warm code, against parsing and walking the same shoot. */
 import { readFileSync } from 'node:fs';
-import { tsImport } from 'tsx/esm/api';
 import { median, timed } from './timed.mjs';
+import { Asking } from '../../src/check/Asking.ts';
+import { Checker } from '../../src/check/Checker.ts';
+import { batteryDay } from '../../src/check/quantities/batteryDay.ts';
+import { questions } from '../../src/check/questions/index.generated.ts';
+import { checkShoot } from '../../src/shoot/read.ts';
 
 export async function bench() {
-  const load = (path) => tsImport(`../../src/${path}`, import.meta.url);
-  const [{ Checker }, { questions }, { checkShoot }, { batteryDay }, { Asking }] = await Promise.all([
-    load('check/Checker.ts'), load('check/questions/index.generated.ts'), load('shoot/read.ts'), load('check/quantities/batteryDay.ts'), load('check/Asking.ts'),
-  ]);
   const text = readFileSync(new URL('../../examples/demo.shoot.json', import.meta.url), 'utf8');
   const whole = checkShoot(JSON.parse(text)).value;
   const one = oneSetup(whole, 'jetty-sticks');

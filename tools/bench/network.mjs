@@ -1,12 +1,11 @@
 /** The network of a 60-piece rig, static and with six frequencies, beside the dense general-purpose matrix library on the same system. */
 import { CholeskyDecomposition, EigenvalueDecomposition, Matrix } from 'ml-matrix';
-import { tsImport } from 'tsx/esm/api';
 import { median, timed } from './timed.mjs';
+import { Network } from '../../src/calc/mechanics/network/Network.ts';
 
 const PIECES = 60;
 
 export async function bench() {
-  const { Network } = await tsImport('../../src/calc/mechanics/network/Network.ts', import.meta.url);
   const model = rig(PIECES);
   const loads = [{ body: 'piece 40', forceN: [0, -20, 5], momentNm: [0.1, 0, 0] }];
   const staticMs = median(40, () => timed(() => new Network(model).solve(loads).motion.bodies()));

@@ -1,5 +1,5 @@
 /** A day of packs against bare sums of as many square roots as a run down one curve takes. */
-import { tsImport } from 'tsx/esm/api';
+import { dayOfPacks } from '../../src/calc/power/dayOfPacks.ts';
 import { median, timed } from './timed.mjs';
 
 const CELL = [[0, 3], [0.05, 3.42], [0.1, 3.54], [0.2, 3.62], [0.4, 3.7], [0.6, 3.82], [0.8, 3.98], [1, 4.2]];
@@ -14,7 +14,6 @@ const DAY = {
 };
 
 export async function bench() {
-  const { dayOfPacks } = await tsImport('../../src/calc/power/dayOfPacks.ts', import.meta.url);
   const runs = 20;
   const ms = median(9, () => timed(() => Array.from({ length: runs }, () => dayOfPacks(DAY)))) / runs;
   const floorMs = median(9, () => timed(() => Array.from({ length: runs }, bareRoots))) / runs;

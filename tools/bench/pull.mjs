@@ -1,6 +1,9 @@
 /** The pull against a bare typed-array loop of as many steps. `limitRatio`: how many times the floor still counts as healthy. */
 import { Worker, isMainThread, parentPort, workerData } from 'node:worker_threads';
-import { tsImport } from 'tsx/esm/api';
+import { pullInputs } from '../../src/calc/focus/pull/given.ts';
+import { pullJob, pullLedger, pullRunner } from '../../src/calc/focus/pull/job.ts';
+import { prepareShot } from '../../src/calc/focus/pull/shot.ts';
+import { runTakes } from '../../src/calc/focus/pull/takes.ts';
 
 const KEYFRAMES = [
   { atS: 0, distanceMm: 5000 }, { atS: 1, distanceMm: 5000 }, { atS: 6, distanceMm: 1500 }, { atS: 8, distanceMm: 1500 },
@@ -27,13 +30,12 @@ const WHAT_IF = {
 };
 
 export async function bench() {
-  const { parse, prepareShot, runTakes } = await engine();
-  const shot = prepareShot(parse(SHOT));
+  const shot = prepareShot(pullInputs.parse(SHOT));
   const takesMs = best(5, () => runTakes(shot, 0, 1000, true));
   const steps = shot.frames * shot.stepsPerFrame;
   const takesFloorMs = best(5, () => bareLoop(1000, steps));
   const curveFloorMs = best(3, () => bareLoop(40 * 200, steps));
-  const work = await points();
+  const work = points();
   const oneCoreMs = best(3, () => work.tasks.forEach((task) => work.ledger.enter(task, work.run(task))));
   const twoCoreMs = await onTwoCores();
   const floorName = 'bare typed-array loop';
@@ -58,17 +60,9 @@ function bareLoop(takes, steps) {
   return ring;
 }
 
-async function engine() {
-  const [{ pullInputs }, { prepareShot }, { runTakes }, job] = await Promise.all(
-    ['given', 'shot', 'takes', 'job'].map((file) => tsImport(`../../src/calc/focus/pull/${file}.ts`, import.meta.url)),
-  );
-  return { parse: (given) => pullInputs.parse(given), prepareShot, runTakes, ...job };
-}
-
 /** The job of the shot with its curves, and those of its tasks that are points on a curve. */
-async function points() {
-  const { parse, pullJob, pullRunner, pullLedger } = await engine();
-  const job = pullJob(parse({ ...SHOT, trials: 200, whatIf: WHAT_IF }));
+function points() {
+  const job = pullJob(pullInputs.parse({ ...SHOT, trials: 200, whatIf: WHAT_IF }));
   const tasks = job.tasks.filter(({ variant }) => variant >= 0 && job.variants[variant].axis !== undefined);
   return { job, tasks, run: pullRunner(job), ledger: pullLedger(job) };
 }
@@ -78,7 +72,7 @@ function answerOf(worker) {
 }
 
 async function onTwoCores() {
-  const { tasks, ledger } = await points();
+  const { tasks, ledger } = points();
   const workers = [0, 1].map((half) => new Worker(new URL(import.meta.url), { workerData: { half } }));
   try {
     await Promise.all(workers.map(answerOf));
@@ -110,7 +104,7 @@ function best(times, work) {
 }
 
 if (!isMainThread && workerData?.half !== undefined) {
-  const { tasks, run } = await points();
+  const { tasks, run } = points();
   parentPort.on('message', () => parentPort.postMessage(tasks.flatMap((task, i) => (i % 2 === workerData.half ? [[i, run(task)]] : [])), []));
   parentPort.postMessage('ready', []);
 }

@@ -1,18 +1,19 @@
 /** Sixty pieces placed for twenty lenses, collisions, a shared setting; beside bare chains of as many transforms. Parts invented. */
 import { readFileSync } from 'node:fs';
-import { tsImport } from 'tsx/esm/api';
 import { median, timed } from './timed.mjs';
+import { compose } from '../../src/assembly/placing/Transform.ts';
+import { placeSetup } from '../../src/assembly/placing/placeSetup.ts';
+import { collisions } from '../../src/assembly/space/collisions.ts';
+import { worldSolids } from '../../src/assembly/space/worldSolids.ts';
+import { Checker } from '../../src/check/Checker.ts';
+import { questions } from '../../src/check/questions/index.generated.ts';
+import { Ledger } from '../../src/shoot/ledger/Ledger.ts';
 
 const PIECES = 60;
 const LENSES = 20;
 const CHAIN = 500;
 
 export async function bench() {
-  const load = (path) => tsImport(`../../src/${path}`, import.meta.url);
-  const [{ Ledger }, { placeSetup }, { collisions }, { compose }, { worldSolids }, { Checker }, { questions }] = await Promise.all([
-    load('shoot/ledger/Ledger.ts'), load('assembly/placing/placeSetup.ts'), load('assembly/space/collisions.ts'), load('assembly/placing/Transform.ts'), load('assembly/space/worldSolids.ts'),
-    load('check/Checker.ts'), load('check/questions/index.generated.ts'),
-  ]);
   const own = bigShoot('perLens');
   const shared = bigShoot('shared');
   const glasses = own.setups['jetty-sticks'].glasses;

@@ -20,6 +20,8 @@ export interface WindPush {
   readonly forceN: number;
   readonly areaMm2: number;
   readonly heightMm: number;
+  /** A bound: no wind pushes harder or higher. */
+  readonly atMost: boolean;
 }
 
 /** What may tip a build over. */
@@ -44,7 +46,7 @@ function windAtMost(asking: Asking, subject: SetupGlass, { legs, topMm, unplaced
   if (air === undefined) return undefined;
   const solids = [...exposed(asking, subject, legs).own.map(({ solid }) => solid), ...unplaced.flatMap((piece) => shapeOf(piece.part).solids)];
   const areaMm2 = solids.reduce((sum, solid) => sum + widestView(solid), 0);
-  return areaMm2 > 0 ? { air, areaMm2, heightMm: topMm, forceN: windForce(asking, air, areaMm2) } : undefined;
+  return areaMm2 > 0 ? { air, areaMm2, heightMm: topMm, forceN: windForce(asking, air, areaMm2), atMost: true } : undefined;
 }
 
 /** The worst level direction: where push times height is largest. What has no place shows its own widest side, unshielded, on top. */
@@ -57,7 +59,7 @@ function windPush(asking: Asking, subject: SetupGlass, { legs, floorY, height, u
   const all = [worst, ...loose];
   const areaMm2 = all.reduce((sum, one) => sum + one.areaMm2, 0);
   const moment = all.reduce((sum, one) => sum + one.areaMm2 * one.heightMm, 0);
-  return areaMm2 > 0 && moment > 0 ? { air, areaMm2, heightMm: moment / areaMm2, forceN: windForce(asking, air, areaMm2) } : undefined;
+  return areaMm2 > 0 && moment > 0 ? { air, areaMm2, heightMm: moment / areaMm2, forceN: windForce(asking, air, areaMm2), atMost: false } : undefined;
 }
 
 /** All that is placed; the legs only where their shape is entered, as a guess would be a box of air. */

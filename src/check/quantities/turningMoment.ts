@@ -3,7 +3,7 @@ import type { JointHold } from '../../assembly/hold/jointHold.ts';
 import { pieceMasses } from '../../assembly/hold/pieceMasses.ts';
 import { type Vector, cross, dot, length, subtract } from '../../assembly/placing/Transform.ts';
 import { type SetupPiece, setupPieces } from '../../assembly/setupPieces.ts';
-import { convexParts, worldSolids } from '../../assembly/space/worldSolids.ts';
+import { worldHulls } from '../../assembly/space/worldSolids.ts';
 import { weightN } from '../../calc/mechanics/gravity.ts';
 import { composite } from '../../calc/mechanics/massProperties.ts';
 import type { Figure } from '../../shoot/ledger/figures.ts';
@@ -16,7 +16,7 @@ import { origin } from '../origin.ts';
 import type { SetupGlass } from '../subjects.ts';
 import { isCamera } from './buildsInUse.ts';
 import { SPREADING, toothPushes } from './toothForce.ts';
-import { type WindOn, airPast, speedNotEntered, windMoment, windMomentAtMost, windOn, windSays } from './windOn.ts';
+import { NOTHING_MUCH, type WindOn, airPast, speedNotEntered, windMoment, windMomentAtMost, windOn, windSays } from './windOn.ts';
 
 /** What tries to turn a joint. */
 export interface TurningCase {
@@ -75,8 +75,8 @@ function byWeight(asking: Asking, subject: SetupGlass, build: string, free: Read
 /** A finger on the edge of a screen, a hand on a wheel. */
 function byTouch(asking: Asking, { setup, glass }: SetupGlass, own: readonly SetupPiece[], arm: (place: Vector) => Vector): TurningCase[] {
   return own.filter(({ part }) => part.has('screen') || part.has('handWheel')).map((piece) => {
-    const solids = worldSolids(asking.ledger, setup, glass).filter((solid) => solid.piece.ref === piece.ref);
-    const reach = Math.max(0, ...solids.flatMap((solid) => convexParts(solid).flat().map((corner) => length(arm(corner)))));
+    const corners = [...worldHulls(asking.ledger, setup, glass)].flatMap(([solid, hull]) => (solid.piece.ref === piece.ref ? hull : []));
+    const reach = corners.reduce((most, corner) => Math.max(most, length(arm(corner))), 0);
     const push: Figure = asking.assume(mechanics.knobForceN);
     return { by: 'touch', piece, momentNm: push.value * reach * 1e-3, says: `a hand with ${printAmount({ value: push.value, unit: 'N' })} ${origin(push)} on its edge × ${printAmount({ value: reach, unit: 'mm' })}` };
   });
@@ -90,9 +90,6 @@ interface Windward {
   readonly beyondNm: number;
   readonly slipNm: number;
 }
-
-/** Share of what friction holds up to which a bound on the wind is enough. */
-const NOTHING_MUCH = 0.3;
 
 /** A gust on all that hangs beyond it: a screen is a sail. Upright, as wind is level. */
 function byWind(asking: Asking, subject: SetupGlass, { free, key, arm, beyondNm, slipNm }: Windward): TurningCase[] {

@@ -89,6 +89,9 @@ export function windOn(asking: Asking, { setup, glass }: SetupGlass, { air, refs
   }));
 }
 
+/** Share of what it takes up to which a bound on the wind is enough. */
+export const NOTHING_MUCH = 0.3;
+
 /** No wind turns some pieces about a line by more, N·m: each solid by itself, from its widest side, at the end of its reach and off its middle. Quick, where it settles that the wind is not the worst. */
 export function windMomentAtMost(asking: Asking, { setup, glass }: SetupGlass, { air, refs, lever }: { air: Air; refs: ReadonlySet<string>; lever: (place: Vector) => Vector }): { momentNm: number; forceN: number } {
   const solids = worldSolids(asking.ledger, setup, glass).filter(({ piece }) => refs.has(piece.ref));

@@ -12,7 +12,7 @@ import { extent } from './stiffness.ts';
 export interface Answered {
   readonly motion: Motion;
   /** What each spring carries, in its own axes; `undefined` for a rigid one (see `bonds`). */
-  readonly springs: () => (Carried | undefined)[];
+  readonly springs: () => readonly (Carried | undefined)[];
   readonly beams: () => Carried[];
   /** What each bond does to its `b`, then each rigid spring to its, in the common axes; `undefined` where another way round shares the load. */
   readonly bonds: () => (Wrench | undefined)[];
@@ -47,9 +47,10 @@ export class Network {
   solve(loads: readonly NetworkLoad[]): Answered {
     this.mustHold();
     const motion = new Motion(this.frame, this.solvers.solve(this.loadVector(loads)));
+    let carried: (Carried | undefined)[] | undefined;
     return {
       motion,
-      springs: () => this.frame.springs.map((element) => element && carriedBy(this.frame, element, motion)),
+      springs: () => (carried ??= this.frame.springs.map((element) => element && carriedBy(this.frame, element, motion))),
       beams: () => this.frame.beams.map((element) => carriedBy(this.frame, element, motion)),
       bonds: () => bondWrenches(this.frame, motion, loads),
       reaction: (placeMm) => reaction(this.frame, motion, loads, placeMm),

@@ -10,7 +10,7 @@ import { isCamera, usesOf } from '../../quantities/buildsInUse.ts';
 import { ESTIMATE } from '../../quantities/estimateNote.ts';
 import { type Standing, legsOf, standingOf } from '../../quantities/standing.ts';
 import { type Pushes, type TipCase, ballastFor, pushesOn, stanceOf, tipCases } from '../../quantities/tipOver.ts';
-import { windSays } from '../../quantities/windOn.ts';
+import { NOTHING_MUCH, windSays } from '../../quantities/windOn.ts';
 import { question } from '../../question.ts';
 import { type SetupGlass, buildsOf, eachSetup, glassesOf } from '../../subjects.ts';
 
@@ -51,18 +51,20 @@ function subjectsOf(ledger: Ledger, setup: string, build: string): TippingSubjec
 /** A station comes up with every setup it is live in. */
 const once = (one: TippingSubject, at: number, all: readonly TippingSubject[]): boolean => one.setup !== undefined || all.findIndex(({ setup, build }) => setup === undefined && build === one.build) === at;
 
+/** With a bound on the wind in place of its push: no use is larger. */
 interface Quick {
   readonly subject: SetupGlass;
   readonly standing: Standing;
-  /** No use is larger. */
-  readonly atMost: number;
+  readonly pushes: Pushes;
+  readonly cases: readonly [TipCase, ...TipCase[]];
 }
 
 function lookAt(asking: Asking, subject: SetupGlass, build: string): Quick | string | undefined {
   const standing = standingOf(asking, subject, build);
   if (standing === undefined || typeof standing === 'string') return standing;
   if (standing.feet.value < 3) return `${standing.legs.name} has fewer than three feet: it does not stand by itself.`;
-  return { subject, standing, atMost: tipCases(standing, pushesOn(asking, subject, standing, true))[0].use };
+  const pushes = pushesOn(asking, subject, standing, true);
+  return { subject, standing, pushes, cases: tipCases(standing, pushes) };
 }
 
 interface Look {
@@ -73,14 +75,20 @@ interface Look {
   readonly cases: readonly [TipCase, ...TipCase[]];
 }
 
-/** Outlines are dear: only those are drawn whose bound is above the worst found so far. */
+/** Outlines are dear: only those are drawn whose bound is above the worst found so far, and that not only by something else than the wind. */
 function worstOf(asking: Asking, looks: readonly Quick[]): Look | undefined {
-  return looks.toSorted((a, b) => b.atMost - a.atMost).reduce<Look | undefined>((worst, { subject, standing, atMost }) => {
-    if (worst !== undefined && atMost <= worst.cases[0].use) return worst;
-    const pushes = pushesOn(asking, subject, standing);
-    const cases = tipCases(standing, pushes);
-    return worst === undefined || cases[0].use > worst.cases[0].use ? { glass: subject.glass, standing, pushes, cases } : worst;
+  return looks.toSorted((a, b) => b.cases[0].use - a.cases[0].use).reduce<Look | undefined>((worst, quick) => {
+    if (worst !== undefined && quick.cases[0].use <= worst.cases[0].use) return worst;
+    const look = isCalm(quick) ? { ...quick, glass: quick.subject.glass } : drawn(asking, quick);
+    return worst === undefined || look.cases[0].use > worst.cases[0].use ? look : worst;
   }, undefined);
+}
+
+const isCalm = ({ cases: [worst, ...others] }: Quick): boolean => worst.by !== 'wind' && others.every(({ by, use }) => by !== 'wind' || use <= NOTHING_MUCH);
+
+function drawn(asking: Asking, { subject, standing }: Quick): Look {
+  const pushes = pushesOn(asking, subject, standing);
+  return { glass: subject.glass, standing, pushes, cases: tipCases(standing, pushes) };
 }
 
 function judged({ standing, pushes, cases }: Look, { name, glass }: { name: string; glass: string }): Judgement {
@@ -110,7 +118,7 @@ function fails({ by, capacity }: TipCase, name: string): string {
 const inM = (mm: number): string => printAmount({ value: mm / 1000, unit: 'm' });
 const STEP: Readonly<Record<TipCase['by'], (one: TipCase, pushes: Pushes) => string>> = {
   tug: ({ demand, atHeightMm }, { snag }) => `a tug of ${printAmount({ value: demand, unit: 'N' })} ${snag.says}, ${inM(atHeightMm)} up`,
-  wind: ({ demand, atHeightMm }) => `wind with ${printAmount({ value: demand, unit: 'N' })} at ${inM(atHeightMm)}`,
+  wind: ({ demand, atHeightMm }, { wind }) => `wind with ${wind?.atMost === true ? 'at most ' : ''}${printAmount({ value: demand, unit: 'N' })} at ${inM(atHeightMm)}`,
   slope: ({ demand }) => `a slope of ${printAmount({ value: demand, unit: 'deg' })}`,
 };
 

@@ -64,7 +64,10 @@ function worstWay(asking: Asking, held: JointHold, along: Along, jolts: number):
   // Faces on a ring open at the rim where the force leaves its core, (ro² + ri²)/4ro.
   const coreM = ((screw.outerMm ** 2 + screw.innerMm ** 2) / (4 * screw.outerMm)) * 1e-3;
   const opens = ({ pullN, nodNm }: Asked) => pullN + nodNm / coreM;
-  const worst = EVERY_WAY.map((way) => askedFrom(along, way, jolts)).reduce((most, one) => (opens(one) > opens(most) ? one : most));
+  const worst = EVERY_WAY.reduce<Asked>((most, way) => {
+    const one = askedFrom(along, way, jolts);
+    return opens(one) > opens(most) ? one : most;
+  }, { pullN: 0, nodNm: 0 });
   // Until the faces open the screw carries its tightening, from then on what hangs on it (tilting about the rim).
   const pulledN = worst.pullN + worst.nodNm / (screw.outerMm * 1e-3);
   const screwOf = (tightened: Tightened) => Math.max(preloadOf(tightened), pulledN) / tightened.screws;
@@ -85,8 +88,10 @@ type Asked = Pick<ScrewLoad, 'pullN' | 'nodNm'>;
 
 /** What pulls a joint apart along its z and nods it, with the weight one way: a mix of what it carries along each axis. */
 function askedFrom(along: Along, [x, y, z]: Vector, jolts: number): Asked {
-  const of = (key: keyof Wrench, way: 0 | 1 | 2) => x * along[0][key][way] + y * along[1][key][way] + z * along[2][key][way];
-  return { pullN: jolts * Math.max(0, -of('forceN', 2)), nodNm: jolts * Math.hypot(of('momentNm', 0), of('momentNm', 1)) };
+  const [alongX, alongY, alongZ] = along;
+  const pullN = -(x * alongX.forceN[2] + y * alongY.forceN[2] + z * alongZ.forceN[2]);
+  const nod = (way: 0 | 1): number => x * alongX.momentNm[way] + y * alongY.momentNm[way] + z * alongZ.momentNm[way];
+  return { pullN: jolts * Math.max(0, pullN), nodNm: jolts * Math.sqrt(nod(0) ** 2 + nod(1) ** 2) };
 }
 
 /** Camera screws stand out by a fixed length; others go in by their diameter. Common practice. */

@@ -57,16 +57,22 @@ export const axesOf = ({ r }: Transform): Tensor => [[r[0], r[3], r[6]], [r[1], 
 
 type Weighed = MassProperties & { readonly figure: Figure };
 
-/** A part by itself, in its own frame: at its stated centre, else where its solids have theirs. */
+/** A part by itself, in its own frame. */
 function massOf(part: PartView): Weighed | undefined {
   const figure = part.figure('massG');
-  if (figure === undefined) return undefined;
+  return figure === undefined ? undefined : { ...spread(part, figure.value), figure };
+}
+
+/** Where a part has its centre of mass, in its own frame, whatever it weighs. */
+export const centreOf = (part: PartView): Vector => spread(part, 1).centreMm as Vector;
+
+/** A mass at the part's stated centre, else spread over its solids. */
+function spread(part: PartView, massG: number): MassProperties {
   const { solids } = bulkOf(part);
   const volume = solids.reduce((sum, solid) => sum + volumeOf(solid), 0);
-  const bodies = solids.map((solid) => solidMass(solid, volume > 0 ? (figure.value * volumeOf(solid)) / volume : figure.value / solids.length));
-  const whole = bodies.length === 0 ? { massG: figure.value, centreMm: [0, 0, 0] as const, inertiaKgM2: NO_INERTIA } : composite(bodies);
-  const centre = part.read('centreMm') as Vector | undefined;
-  return { massG: figure.value, centreMm: centre ?? whole.centreMm, inertiaKgM2: whole.inertiaKgM2, figure };
+  const bodies = solids.map((solid) => solidMass(solid, volume > 0 ? (massG * volumeOf(solid)) / volume : massG / solids.length));
+  const whole = bodies.length === 0 ? { massG, centreMm: [0, 0, 0] as const, inertiaKgM2: NO_INERTIA } : composite(bodies);
+  return { massG, centreMm: (part.read('centreMm') as Vector | undefined) ?? whole.centreMm, inertiaKgM2: whole.inertiaKgM2 };
 }
 
 function solidMass(solid: Solid, massG: number): MassProperties {

@@ -1,8 +1,8 @@
 import type { CableEnd } from '../../assembly/hold/cableMasses.ts';
-import { type PieceMass, pieceMasses } from '../../assembly/hold/pieceMasses.ts';
+import { type PieceMass, centreOf, pieceMasses } from '../../assembly/hold/pieceMasses.ts';
 import { shapeOf } from '../../assembly/coarseShape.ts';
-import { placeSetup } from '../../assembly/placing/placeSetup.ts';
-import { type Transform, type Vector, apply } from '../../assembly/placing/Transform.ts';
+import { type Placement, placeSetup } from '../../assembly/placing/placeSetup.ts';
+import { IDENTITY, type Transform, type Vector, apply } from '../../assembly/placing/Transform.ts';
 import { type SetupPiece, pieceSetting, setupPieces } from '../../assembly/setupPieces.ts';
 import { worldHulls } from '../../assembly/space/worldSolids.ts';
 import type { Figure } from '../../shoot/ledger/figures.ts';
@@ -34,8 +34,17 @@ export interface Standing {
   readonly floorY: number | undefined;
   /** What has no place: taken to sit on top, over the middle. */
   readonly unplaced: readonly SetupPiece[];
+  /** What stands on it and has no mass. */
+  readonly unweighed: readonly Unweighed[];
   /** What is taken for granted, in words. */
   readonly notes: readonly string[];
+}
+
+/** A piece whose mass is not entered, and where its centre is all the same: above the floor, and out from the middle of the feet. */
+export interface Unweighed {
+  readonly piece: SetupPiece;
+  readonly upMm: number;
+  readonly outMm: number;
 }
 
 const kindOf = (piece: SetupPiece) => piece.part.read('carrier/kind') as string | undefined;
@@ -65,7 +74,7 @@ export function standingOf(asking: Asking, subject: SetupGlass, build: string): 
     const mean = (axis: 0 | 1 | 2): number => masses.reduce((sum, one) => sum + one.massG * one.at[axis], 0) / massG;
     const unplaced = ownPieces(ledger, subject, build).filter((piece) => piece.ref !== legs.ref && (ground === undefined || !ground.placed.has(piece.ref)));
     return {
-      legs, footRadius, height, massG, legsG: legsMass.value, legsCentreMm, centreMm: mean(1), aheadMm: Math.hypot(mean(0), mean(2)), unplaced,
+      legs, footRadius, height, massG, legsG: legsMass.value, legsCentreMm, centreMm: mean(1), aheadMm: Math.hypot(mean(0), mean(2)), unplaced, unweighed: all.unweighed.map((piece) => centreWhateverWeighed(placeSetup(ledger, subject.setup, subject.glass), piece, ground, height.value)),
       feet: legs.part.figure('carrier/feet') ?? asking.assume(balance.feet), ballastG: pieceSetting(legs, 'ballastG') ?? 0,
       topMm: Math.max(height.value, ground?.topMm ?? 0, ...unplaced.map((piece) => height.value + ownHeight(piece))), floorY: ground?.floorY, notes: [...notesOn(ground, legs, unplaced), ...weightNotes(all)],
     };
@@ -135,6 +144,11 @@ export const ownHeight = (piece: SetupPiece): number => spanOf(shapeOf(piece.par
 function standsAt({ piece, centreMm }: Pick<PieceMass, 'piece' | 'centreMm'>, ground: Ground | undefined, heightMm: number): Vector {
   if (ground === undefined || !ground.placed.has(piece.ref)) return [0, heightMm + ownHeight(piece) / 2, 0];
   return [centreMm[0] - ground.middle[0], Math.max(0, centreMm[1] - ground.floorY), centreMm[2] - ground.middle[1]];
+}
+
+function centreWhateverWeighed({ places }: Placement, piece: SetupPiece, ground: Ground | undefined, heightMm: number): Unweighed {
+  const [x, y, z] = standsAt({ piece, centreMm: apply(places.get(piece.ref) ?? IDENTITY, centreOf(piece.part)) }, ground, heightMm);
+  return { piece, upMm: y, outMm: Math.hypot(x, z) };
 }
 
 /** A plug in the legs themselves, or in what has no place, hangs on top. */

@@ -116,6 +116,15 @@ export function tipCases(standing: Standing, pushes: Pushes, stance: Stance = st
 
 const caseOf = (one: Omit<TipCase, 'use'>): TipCase => ({ ...one, use: one.capacity <= 0 ? LARGEST_USE : one.demand / one.capacity });
 
+/**
+ * The slope on which pieces without a mass would tip it if they weighed ever so much, from level, in degrees; endless without such pieces. Below
+ * it their masses do no harm: between the feet a mass only helps against a push, and the slope that tips two masses together lies between their own.
+ */
+export function slopeWhateverWeighed({ unweighed, footRadius, feet }: Standing): number {
+  const edgeMm = footRadius.value * Math.cos(Math.PI / feet.value);
+  return unweighed.reduce((least, { upMm, outMm }) => Math.min(least, (Math.atan2(edgeMm - outMm, upMm) * 180) / Math.PI), Infinity);
+}
+
 /** The least mass on the feet, in the middle, with which each of the three uses at most so much; from the same sums, turned round. */
 export function ballastFor(standing: Standing, { tug, snag, wind, slope }: Pushes, use: number): number {
   const { massG, aheadMm, centreMm, footRadius, feet } = standing;

@@ -109,6 +109,22 @@ test('figures of the stand that are not entered are named; two stands, or two fe
   expect(ask(station((draft) => (draft.kit.parts.stand.carrier.feet = 2)))).toMatchObject({ verdict: 'unknown', says: expect.stringContaining('Stand') as string });
 });
 
+test('a mass that is not entered is of no account where it stands however heavy that is, and else leaves it open', () => {
+  const unweighed = (feetMm: number) => station((draft) => {
+    delete draft.kit.parts.screen.massG;
+    draft.kit.parts.stand.massG = 6000;
+    draft.kit.parts.stand.carrier.footRadiusMm = feetMm;
+  });
+  // 6 kg tip at 6g·R/2/1640: with R = 600, at 10.8 N. The screen alone would tip on atan(300/1520) = 11.2°.
+  const open = ask(unweighed(600));
+  expect(open).toMatchObject({ verdict: 'tight', notes: expect.arrayContaining([expect.stringContaining('However much Big screen may weigh')]) as string[] });
+  expect(ask(unweighed(1000)).verdict).toBe('good');
+  // 500 mm, 9.3 N tips it by what is entered; a tug of 6 N would not, but a heavy screen tips on atan(250/1520) = 9.3°, less than 10°.
+  const unsure = unweighed(500);
+  const calmer = { ...unsure, assumptions: { ...unsure.assumptions, 'mechanics.tugN': 6 } } as Shoot;
+  expect(ask(calmer)).toMatchObject({ verdict: 'unknown', missing: [{ path: 'kit/parts/screen/massG' }] });
+});
+
 test('a camera on legs is asked about once for each setup, a shoulder rig not at all', () => {
   const onLegs = station((draft) => {
     draft.kit.parts.legs = { name: 'Legs', kind: 'legs', massG: 4000, carrier: { kind: 'legs', footRadiusMm: 520, feet: 3, heightMm: 1400 } };

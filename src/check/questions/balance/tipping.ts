@@ -6,10 +6,12 @@ import type { Asking } from '../../Asking.ts';
 import { cannotJudge, judgeRatio } from '../../judge.ts';
 import { nameAt } from '../../nameAt.ts';
 import { origin } from '../../origin.ts';
+import { allInBalance } from '../../quantities/allWeighed.ts';
 import { isCamera, usesOf } from '../../quantities/buildsInUse.ts';
 import { ESTIMATE } from '../../quantities/estimateNote.ts';
+import { listed } from '../../quantities/listed.ts';
 import { type Standing, legsOf, standingOf } from '../../quantities/standing.ts';
-import { type Pushes, type TipCase, ballastFor, pushesOn, stanceOf, tipCases } from '../../quantities/tipOver.ts';
+import { type Pushes, type TipCase, ballastFor, pushesOn, slopeWhateverWeighed, stanceOf, tipCases } from '../../quantities/tipOver.ts';
 import { NOTHING_MUCH, windSays } from '../../quantities/windOn.ts';
 import { question } from '../../question.ts';
 import { type SetupGlass, buildsOf, eachSetup, glassesOf } from '../../subjects.ts';
@@ -91,11 +93,12 @@ function drawn(asking: Asking, { subject, standing }: Quick): Look {
   return { glass: subject.glass, standing, pushes, cases: tipCases(standing, pushes) };
 }
 
-function judged({ standing, pushes, cases }: Look, { name, glass }: { name: string; glass: string }): Judgement {
+function judged(look: Look, { name, glass }: { name: string; glass: string }): Judgement {
+  const { standing, pushes, cases } = look;
   const [worst] = cases;
   const { massG, ballastG, centreMm, aheadMm, footRadius, feet } = standing;
   const sand = ballastG > 0 ? ` and ${printAmount({ value: ballastG, unit: 'g' })} of sandbags` : '';
-  return judgeRatio({
+  return whateverWeighed(look, judgeRatio({
     needs: needs(worst, pushes),
     has: { amount: { value: worst.capacity, unit: worst.unit }, from: `${printAmount({ value: massG, unit: 'g' })}${sand} on ${feet.value} feet, ${printAmount({ value: footRadius.value, unit: 'mm' })} out ${origin(footRadius)}${glass}`, word: 'tips at' },
     says: { holds: `${name} stays on its feet.`, tight: `${name} only just stays on its feet${AGAINST[worst.by]}.`, fails: fails(worst, name) },
@@ -105,7 +108,16 @@ function judged({ standing, pushes, cases }: Look, { name, glass }: { name: stri
     ],
     mends: worst.use > 0.9 ? mends(standing, pushes, worst.use > 1 ? 1 : 0.9) : [],
     notes: [`${ESTIMATE} Hard, level ground.`, 'Sandbags on every stand; outdoors, and above people, a qualified grip decides.', ...standing.notes],
-  });
+  }));
+}
+
+/** What has no mass leaves it open whether it stands, unless it stands however heavy that is. */
+function whateverWeighed({ standing, pushes: { slope } }: Look, judgement: Judgement): Judgement {
+  const { unweighed } = standing;
+  if (unweighed.length === 0 || judgement.verdict === 'fails') return judgement;
+  const names = listed(unweighed.map(({ piece }) => piece.name));
+  if (slopeWhateverWeighed(standing) < slope.value) return allInBalance(judgement, unweighed.map(({ piece }) => piece));
+  return { ...judgement, notes: [...(judgement.notes ?? []), `However much ${names} may weigh, between the feet as ${unweighed.length === 1 ? 'it is' : 'they are'}: it only helps against a push, and a slope does not tip it.`] };
 }
 
 const AGAINST = { tug: ' when somebody walks into a cable', wind: ' in the wind', slope: ' on a slope' } as const;

@@ -4,6 +4,7 @@ import type { Fault } from '../faults/Fault.ts';
 import type { SetupGlass } from '../check/subjects.ts';
 import type { Edit } from '../shoot/edit/Edit.ts';
 import type { Part } from '../shoot/schema/part.ts';
+import type { System } from '../units/print.ts';
 import { typicalPart, typicalParts } from '../shoot/typical/typicalParts.ts';
 import { replacePart } from '../shoot/edit/replacePart.ts';
 import { type Forms, forms } from './Forms.ts';
@@ -87,8 +88,8 @@ export class ShootDesk extends ShootKeeper {
     return additionsTo(this.shoot, this.ledger, subject, ref);
   }
 
-  swapsView(setup: string): View<SwapsView> {
-    return viewOf(() => swapsView(this.ledger, setup));
+  swapsView(setup: string, system: System): View<SwapsView> {
+    return viewOf(() => swapsView(this.ledger, setup, system));
   }
 
   /** What each joint of the camera carries under a load. */

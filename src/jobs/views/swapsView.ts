@@ -1,12 +1,12 @@
-import { moveWay } from '../../assembly/placing/moveWay.ts';
 import { placeSetup } from '../../assembly/placing/placeSetup.ts';
 import { setupPieces } from '../../assembly/setupPieces.ts';
 import { Asking } from '../../check/Asking.ts';
 import { wholeMass } from '../../check/quantities/wholeMass.ts';
 import { glassesOf } from '../../check/subjects.ts';
+import { lensSettings } from '../../papers/build/lensSettings.ts';
+import { movedPiece, settingPlace } from '../../papers/build/settingPlace.ts';
 import type { Ledger } from '../../shoot/ledger/Ledger.ts';
-import { unitOfKey } from '../../units/unitOfKey.ts';
-import type { Amount } from '../../units/print.ts';
+import type { Amount, System } from '../../units/print.ts';
 
 /** One thing that may differ from lens to lens. A cell is absent where this lens does not have it. */
 export interface SwapRow {
@@ -22,27 +22,30 @@ export interface SwapsView {
 }
 
 /** What is on the camera with each lens of a set, and what is set where: what a swap changes. */
-export function swapsView(ledger: Ledger, setup: string): SwapsView {
+export function swapsView(ledger: Ledger, setup: string, system: System): SwapsView {
   const ids = glassesOf(ledger, setup);
   const glasses = ids.map((id) => ({ id, name: (ledger.at(`glasses/${id}/name`) as string | undefined) ?? id }));
-  return { glasses, rows: [...settingRows(ledger, setup, ids), onRow(ledger, setup, ids), ...weightRows(ledger, setup, ids)].map((row) => ({ ...row, moves: differs(row.cells) })) };
+  return { glasses, rows: [...settingRows(ledger, setup, ids, system), onRow(ledger, setup, ids), ...weightRows(ledger, setup, ids)].map((row) => ({ ...row, moves: differs(row.cells) })) };
 }
 
 type Row = Omit<SwapRow, 'moves'>;
 
 const WORDS: Readonly<Record<string, string>> = { turnDeg: 'turn', tiltDeg: 'tilt', slideMm: 'slide', sideMm: 'to the side', heightMm: 'height' };
 
-/** Settings that the program finds, by joint, over the set. */
-function settingRows(ledger: Ledger, setup: string, ids: readonly string[]): Row[] {
-  const found = new Map<string, Map<string, Amount>>();
+/** What is set for each lens, by joint: each from a place that one sees, as on the sheets. */
+function settingRows(ledger: Ledger, setup: string, ids: readonly string[], system: System): Row[] {
+  const found = new Map<string, Map<string, string>>();
   for (const glass of ids) {
     const placement = placeSetup(ledger, setup, glass);
-    for (const { joint, key, value } of placement.settings) {
-      const { moves, on } = moveWay(placement, { joint, key }, value);
-      const says = `${moves.piece.name} on ${on.piece.name}: ${WORDS[key] ?? key}`;
-      const row = found.get(says) ?? new Map<string, Amount>();
+    for (const setting of lensSettings(ledger, setup, glass)) {
+      const { a, b } = setting.joint;
+      const moved = movedPiece(placement, setting);
+      const on = moved === a.piece.name ? b.piece : a.piece;
+      // What a lens rests on is one row for all of them.
+      const says = `${moved}${on.fromGlass ? '' : ` on ${on.name}`}: ${WORDS[setting.key] ?? setting.key}`;
+      const row = found.get(says) ?? new Map<string, string>();
       found.set(says, row);
-      row.set(glass, { value: Math.round(value * 10) / 10, unit: unitOfKey(key) });
+      row.set(glass, settingPlace({ ledger, setup, glass, system }, setting));
     }
   }
   return [...found].map(([says, row]) => ({ says, cells: ids.map((glass) => row.get(glass)) }));

@@ -1,5 +1,5 @@
 import { opticalPath } from '../../assembly/opticalPath.ts';
-import { type SolvedSetting, placeSetup } from '../../assembly/placing/placeSetup.ts';
+import { placeSetup } from '../../assembly/placing/placeSetup.ts';
 import { pieceSetting, setupPieces } from '../../assembly/setupPieces.ts';
 import { nameAt } from '../../check/nameAt.ts';
 import { focusScaleOf } from '../../check/quantities/focusScaleOf.ts';
@@ -10,6 +10,7 @@ import { shotsOf } from '../../check/quantities/shootFigures.ts';
 import { squeezeOf } from '../../check/quantities/squeezeOf.ts';
 import { PartView } from '../../shoot/ledger/PartView.ts';
 import { printAmount, printNumber } from '../../units/print.ts';
+import { lensSettings } from '../build/lensSettings.ts';
 import { movedPiece, settingPlace, settingShift } from '../build/settingPlace.ts';
 import { enteredOrWhy, ifEntered } from '../entered.ts';
 import type { MakingOfSetup } from '../paper.ts';
@@ -92,17 +93,10 @@ function calibrate({ answers, setup }: MakingOfSetup, glass: string): string {
 /** What is set for this glass, found by the program or pinned, from places that one sees, and how far from where it was with the first: one line a joint. */
 function settings({ ledger, setup, glasses, press: { system } }: MakingOfSetup, glass: string): string {
   const placement = placeSetup(ledger, setup, glass);
-  const { settings: solved, model } = placement;
-  const pinned = [...model.tree, ...model.loops].flatMap(({ joint }) =>
-    Object.entries(joint.settings).flatMap(([key, setting]) => {
-      const value = typeof setting === 'object' && 'pinned' in setting ? (setting.pinned[glass] ?? setting.otherwise) : undefined;
-      return value === undefined ? [] : [{ joint, key: key as SolvedSetting['key'], value, atLimit: undefined }];
-    }),
-  );
   const first = glasses[0] ?? glass;
   const of = { ledger, setup, glass, system };
   const byJoint = new Map<string, { piece: string; says: string[] }>();
-  for (const stands of [...solved, ...pinned]) {
+  for (const stands of lensSettings(ledger, setup, glass)) {
     const { joint, key, atLimit } = stands;
     const known = byJoint.get(joint.path) ?? { piece: movedPiece(placement, { joint, key }), says: [] };
     const shift = first === glass ? undefined : settingShift(of, stands, { glass: first, name: nameAt(ledger, 'glasses', first) });

@@ -28,10 +28,11 @@ export function Moves({ swaps: { glasses, rows }, glass, setup }: { readonly swa
 function Cells({ row: { says, cells, moves } }: { readonly row: SwapRow }) {
   const system = useSystem();
   const said = (cell: SwapRow['cells'][number]): string => (cell === undefined ? '–' : typeof cell === 'string' ? cell : printAmount(cell, system));
+  const inWords = cells.some((cell) => typeof cell === 'string');
   return (
     <tr data-moves={moves}>
       <th scope="row">{says}</th>
-      {cells.map((cell, at) => <td key={`${at} of ${cells.length}`} className={typeof cell === 'string' ? 'words' : 'figure'} data-changes={moves && at > 0 && said(cell) !== said(cells[at - 1])}>{said(cell)}</td>)}
+      {cells.map((cell, at) => <td key={`${at} of ${cells.length}`} className={inWords ? 'words' : 'figure'} data-changes={moves && at > 0 && said(cell) !== said(cells[at - 1])}>{said(cell)}</td>)}
     </tr>
   );
 }

@@ -1,5 +1,6 @@
 import { NoSetup, SetupBar } from '../marks/SetupBar.tsx';
 import { type Looking, useLooking, useView } from '../state/looking.ts';
+import { useSystem } from '../state/preferences.ts';
 import { desk } from '../worker/desk.ts';
 import { Changes } from './Changes.tsx';
 import { Days } from './Days.tsx';
@@ -12,7 +13,8 @@ export function SwapsView() {
 }
 
 function Drawn({ looking }: { readonly looking: Looking }) {
-  const view = useView(() => desk.swapsView(looking.setup), [looking.setup]);
+  const system = useSystem();
+  const view = useView(() => desk.swapsView(looking.setup, system), [looking.setup, system]);
   return (
     <section className="swaps-view" aria-label="Swaps">
       <SetupBar looking={looking} />

@@ -73,7 +73,7 @@ function places(asking: Asking, setup: string, { system, columns }: Shown): stri
   const found = motorPlaces(asking, setup);
   if (found === undefined) return [];
   const served = found.best.serves.map((glass) => nameAt(asking.ledger, 'glasses', glass)).join(', ');
-  const says = `One place of the motor, ${printAmount({ value: Math.round(found.best.atMm), unit: 'mm' }, system)} along its rod, serves ${found.best.serves.length} of ${found.all.length + found.nowhere.length}: ${served}.${found.nowhere.length === 0 ? '' : ` It meets ${found.nowhere.map((glass) => nameAt(asking.ledger, 'glasses', glass)).join(', ')} nowhere.`}`;
+  const says = `One place of the motor, ${printAmount({ value: Math.round(found.best.atMm), unit: 'mm' }, system)} ${found.from}, serves ${found.best.serves.length} of ${found.all.length + found.nowhere.length}: ${served}.${found.nowhere.length === 0 ? '' : ` It meets ${found.nowhere.map((glass) => nameAt(asking.ledger, 'glasses', glass)).join(', ')} nowhere.`}`;
   return [wrap(says, columns)];
 }
 

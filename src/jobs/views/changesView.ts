@@ -16,6 +16,8 @@ export interface ChangesView {
 
 /** Between which places along its rod the motor meets each lens, and the one place that serves most of them. */
 export interface MotorWindows {
+  /** Where the millimetres begin, to follow them. */
+  readonly from: string;
   readonly atMm: number;
   readonly windows: readonly { readonly name: string; readonly lowMm: number; readonly highMm: number; readonly served: boolean }[];
   /** Lenses that it meets nowhere, or whose gear or motor has no place. */
@@ -41,10 +43,10 @@ export function changesView(ledger: Ledger, setup: string): ChangesView {
   return { glasses: ids.map((id) => ({ id, name: nameAt(ledger, 'glasses', id) })), minutes, motor: motor && windowsOf(ledger, motor) };
 }
 
-function windowsOf(ledger: Ledger, { all, best, nowhere }: MotorPlaces): MotorWindows {
+function windowsOf(ledger: Ledger, { from, all, best, nowhere }: MotorPlaces): MotorWindows {
   const name = (glass: string) => nameAt(ledger, 'glasses', glass);
   return {
-    atMm: best.atMm, windows: all.map(({ glass, low, high }) => ({ name: name(glass), lowMm: low, highMm: high, served: best.serves.includes(glass) })),
+    from, atMm: best.atMm, windows: all.map(({ glass, low, high }) => ({ name: name(glass), lowMm: low, highMm: high, served: best.serves.includes(glass) })),
     without: nowhere.map(name),
   };
 }

@@ -97,7 +97,7 @@ function cellBeside({ from, to }: Cell, key: string, count: number): Cell | unde
 }
 
 /** Where along its rod the motor meets each lens, drawn as spans with the one place across them. */
-function Motor({ motor: { atMm, windows, without } }: { readonly motor: MotorWindows }) {
+function Motor({ motor: { from, atMm, windows, without } }: { readonly motor: MotorWindows }) {
   const system = useSystem();
   const low = Math.min(atMm, ...windows.map(({ lowMm }) => lowMm));
   const high = Math.max(atMm, ...windows.map(({ highMm }) => highMm));
@@ -108,7 +108,7 @@ function Motor({ motor: { atMm, windows, without } }: { readonly motor: MotorWin
   return (
     <>
       <h2>The motor’s one place</h2>
-      <p className="says">{print(atMm)} along its rod serves {served === all ? 'every lens' : `${served} of ${all} lenses`}.</p>
+      <p className="says">{print(atMm)} {from} serves {served === all ? 'every lens' : `${served} of ${all} lenses`}.</p>
       <ul className="windows" aria-label="Where the motor meets each lens along its rod">
         {windows.map(({ name, lowMm, highMm, served: here }) => (
           <li key={name}>

@@ -18,7 +18,7 @@ export const motorPlace = question<{ readonly setup: string }>({
   ask: (asking, { setup }) => {
     const found = motorPlaces(asking, setup);
     if (found === undefined) return null;
-    const { best, all, nowhere } = found;
+    const { from, best, all, nowhere } = found;
     const name = (glass: string) => nameAt(asking.ledger, 'glasses', glass);
     const rest = all.filter(({ glass }) => !best.serves.includes(glass));
     return judgeYes({
@@ -32,7 +32,7 @@ export const motorPlace = question<{ readonly setup: string }>({
         fails: '',
       },
       steps: [
-        { says: 'the place that serves most, along the rod', amount: { value: Math.round(best.atMm * 10) / 10, unit: 'mm' } },
+        { says: `the place that serves most, ${from}`, amount: { value: Math.round(best.atMm * 10) / 10, unit: 'mm' } },
         ...all.map(({ glass, low, high }) => ({ says: `${name(glass)}: from ${printAmount({ value: Math.round(low), unit: 'mm' })} to ${printAmount({ value: Math.round(high), unit: 'mm' })}` })),
       ],
       notes: ['The swing of the motor about its rod still follows the diameter of each ring.'],

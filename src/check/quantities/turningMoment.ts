@@ -72,9 +72,12 @@ function byWeight(asking: Asking, subject: SetupGlass, build: string, free: Read
   };
 }
 
+/** What hands go to: screens and wheels. */
+export const isTouched = ({ part }: SetupPiece): boolean => part.has('screen') || part.has('handWheel');
+
 /** A finger on the edge of a screen, a hand on a wheel. */
 function byTouch(asking: Asking, { setup, glass }: SetupGlass, own: readonly SetupPiece[], arm: (place: Vector) => Vector): TurningCase[] {
-  return own.filter(({ part }) => part.has('screen') || part.has('handWheel')).map((piece) => {
+  return own.filter(isTouched).map((piece) => {
     const corners = [...worldHulls(asking.ledger, setup, glass)].flatMap(([solid, hull]) => (solid.piece.ref === piece.ref ? hull : []));
     const reach = corners.reduce((most, corner) => Math.max(most, length(arm(corner))), 0);
     const push: Figure = asking.assume(mechanics.knobForceN);

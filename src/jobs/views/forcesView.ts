@@ -4,6 +4,7 @@ import { heldFast } from '../../assembly/hold/underWeight.ts';
 import { type Vector, add, scale } from '../../assembly/placing/Transform.ts';
 import { setupPieces } from '../../assembly/setupPieces.ts';
 import { Asking } from '../../check/Asking.ts';
+import { origin } from '../../check/origin.ts';
 import { ringTorque } from '../../check/quantities/ringTorque.ts';
 import { temperatureAt } from '../../check/quantities/temperatureAt.ts';
 import { SPREADING, type ToothPush, toothPushes } from '../../check/quantities/toothForce.ts';
@@ -12,6 +13,7 @@ import type { Ledger } from '../../shoot/ledger/Ledger.ts';
 import { printAmount } from '../../units/print.ts';
 import { type RigForces, pushForces, weightForces } from './rigForces.ts';
 import { type RigGust, rigGusts } from './rigGusts.ts';
+import { type RigHand, rigHands } from './rigHands.ts';
 import { type View, viewOf } from './View.ts';
 
 /** Something that pulls at the rig, to be chosen. */
@@ -32,7 +34,7 @@ export interface ForcesView {
   readonly loose: readonly string[];
 }
 
-/** What each joint of the camera carries under one load: its own weight in an attitude, that and a gust, or the teeth of a gear. */
+/** What each joint of the camera carries under one load: its own weight in an attitude, that and a gust or a hand, or the teeth of a gear. */
 export function forcesView(ledger: Ledger, subject: SetupGlass, load: string): ForcesView {
   const asking = new Asking(ledger);
   const { setup, glass } = subject;
@@ -41,10 +43,12 @@ export function forcesView(ledger: Ledger, subject: SetupGlass, load: string): F
   if (rig === undefined) return { build, loads: [], load, forces: { ok: false, says: 'Fewer than two pieces of the camera have a place: there is no joint between placed pieces to carry anything.' }, notes: [], loose: [] };
   const pushes = pushesOf(rig, toothPushes(ledger, setup, glass));
   const gusts = gustsOn(rigGusts(asking, subject, rig));
-  const loads = [...attitudes(), ...[...gusts, ...pushes].map(({ id, says }) => ({ id, says }))];
+  const hands = rigHands(asking, subject, rig).map((hand) => ({ id: `hand ${hand.piece.ref}`, says: `its own weight and a hand on ${hand.piece.name}`, hand }));
+  const loads = [...attitudes(), ...[...gusts, ...hands, ...pushes].map(({ id, says }) => ({ id, says }))];
   const chosen = loads.some(({ id }) => id === load) ? load : 'upright';
   const push = pushes.find(({ id }) => id === chosen);
   const gust = gusts.find(({ id }) => id === chosen)?.gust;
+  const hand = hands.find(({ id }) => id === chosen)?.hand;
   // Nothing bears the weight of a rig that falls freely: it is taken to be held where the rest hangs on.
   const floats = rig.stands.contacts.length === 0;
   const solved = push === undefined && floats ? (heldFast(ledger, setup, glass) ?? rig) : rig;
@@ -53,9 +57,10 @@ export function forcesView(ledger: Ledger, subject: SetupGlass, load: string): F
   const forces = viewOf(() => {
     if (loose.length > 0) throw new Error('some pieces are held by nothing and move freely.');
     if (push !== undefined) return pushedBy(asking, subject, rig, push);
-    return gust === undefined ? weightForces(solved, ATTITUDES[chosen as Attitude]) : weightForces(solved, ATTITUDES.upright, gust.on);
+    if (gust !== undefined) return weightForces(solved, ATTITUDES.upright, { kind: 'wind', on: gust.on });
+    return hand === undefined ? weightForces(solved, ATTITUDES[chosen as Attitude]) : weightForces(solved, ATTITUDES.upright, { kind: 'hand', on: [hand.on] });
   });
-  return { build, loads, load: chosen, forces, notes: notesOf(rig, { floats, weight: push === undefined, gust, nameOf, forces }), loose };
+  return { build, loads, load: chosen, forces, notes: notesOf(rig, { floats, weight: push === undefined, gust, hand, nameOf, forces }), loose };
 }
 
 const attitudes = (): LoadChoice[] => Object.keys(ATTITUDES).map((id) => ({ id, says: `its own weight, ${id}` }));
@@ -101,16 +106,18 @@ interface Noted {
   readonly floats: boolean;
   readonly weight: boolean;
   readonly gust: RigGust | undefined;
+  readonly hand: RigHand | undefined;
   readonly nameOf: (ref: string) => string;
   readonly forces: View<RigForces>;
 }
 
-function notesOf({ stands, springs, unweighed, left }: RigNetwork, { floats, weight, gust, nameOf, forces }: Noted): string[] {
+function notesOf({ stands, springs, unweighed, left }: RigNetwork, { floats, weight, gust, hand, nameOf, forces }: Noted): string[] {
   const untold = forces.ok ? forces.value.untold : [];
   return [
     weight && floats ? `Free in the hands; taken as held at ${nameOf(stands.anchor)}.` : `${stands.says.charAt(0).toUpperCase()}${stands.says.slice(1)}.`,
     ...(weight ? [] : ['The push alone, without the weight: ring torque over the radius of its gear, and what spreads the teeth.']),
     ...(gust === undefined ? [] : [`The gust pushes with ${printAmount({ value: gust.forceN, unit: 'N' })} in all, in ${printAmount({ value: gust.air.speedMps, unit: 'm/s' })} of air (${gust.air.says}), from the side with the largest outline; each piece takes its share by its own. Cables, cloth and flags are left out.`]),
+    ...(hand === undefined ? [] : [`The hand presses with ${printAmount({ value: hand.pushN.value, unit: 'N' })} ${origin(hand.pushN)} on the corner furthest from where ${hand.piece.name} is held.`]),
     ...(unweighed.length > 0 && weight ? [`Weighs nothing here, as its mass is not entered: ${unweighed.map(({ name }) => name).join(', ')}.`] : []),
     ...(left.length > 0 ? [`Left out, without a place: ${left.map(({ name }) => name).join(', ')}.`] : []),
     ...(untold.length > 0 ? [`How these share what they carry cannot be told, as none of them gives: ${untold.join(', ')}.`] : []),

@@ -8,6 +8,7 @@ import { rigNetwork } from '../../assembly/hold/rigNetwork.ts';
 import { type Vector, add, cross, length, scale } from '../../assembly/placing/Transform.ts';
 import { type SetupGlass, eachGlass } from '../../check/subjects.ts';
 import { Ledger } from '../../shoot/ledger/Ledger.ts';
+import { mechanics } from '../../standards/assumptions/mechanics.ts';
 import { forcesView } from './forcesView.ts';
 import type { PlacedForce, RigForces } from './rigForces.ts';
 
@@ -45,6 +46,19 @@ property.prop([fc.constantFrom(...rigs), fc.constantFrom(...LOADS)], { numRuns: 
   expect(refs.size).toBeGreaterThan(3);
   for (const ref of refs) expectAtRest(onPiece(ref, forces), ref);
   expectAtRest(forces.outer, 'the whole rig');
+});
+
+test('a hand on a screen presses with what is taken for a hand, on its face, and the rig is at rest', () => {
+  const hands = rigs.flatMap((subject) => forcesView(demo, subject, 'upright').loads.filter(({ says }) => says.includes('a hand on')).map(({ id }) => ({ subject, id })));
+  expect(hands.length).toBeGreaterThan(3);
+  for (const { subject, id } of hands) {
+    const forces = forcesOf(demo, subject, id);
+    const [hand, ...more] = forces.outer.filter(({ kind }) => kind === 'hand');
+    expect(more).toEqual([]);
+    expect(length(hand?.forceN ?? [0, 0, 0])).toBeCloseTo(mechanics.knobForceN.value, 9);
+    expectAtRest(forces.outer, 'the whole rig');
+    expectAtRest(onPiece(hand?.ref ?? '', forces), hand?.ref ?? '');
+  }
 });
 
 test('a 2 kg body on a head weighs 19.6 N through every joint down to it (9.80665 m/s², CGPM 1901), and 17 mm off the screw turn it by 0.33 N·m', () => {

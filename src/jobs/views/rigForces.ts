@@ -22,14 +22,14 @@ export interface JointForce extends PlacedForce {
   readonly on: string;
 }
 
-/** What acts on one piece from outside the rig: its weight, wind, the teeth of a gear, or what holds the rig up. */
+/** What acts on one piece from outside the rig: its weight, wind, a hand, the teeth of a gear, or what holds the rig up. */
 export interface OuterForce extends PlacedForce {
   readonly ref: string;
-  readonly kind: 'weight' | 'wind' | 'teeth' | 'ground';
+  readonly kind: 'weight' | 'wind' | 'hand' | 'teeth' | 'ground';
 }
 
-/** What a gust does to one piece. */
-export type PieceGust = Pick<OuterForce, 'ref' | 'atMm' | 'forceN'>;
+/** What a gust or a hand does to one piece. */
+export type OuterPush = Pick<OuterForce, 'ref' | 'atMm' | 'forceN'>;
 
 export interface RigForces {
   readonly joints: readonly JointForce[];
@@ -38,12 +38,12 @@ export interface RigForces {
   readonly untold: readonly string[];
 }
 
-/** Everything that acts on the pieces of a rig under its weight, pulling one way (a vector of length one), and in a gust where there is one. */
-export function weightForces(rig: RigNetwork, way: Vector, gusts: readonly PieceGust[] = []): RigForces {
-  const answered = rig.network.solve([...weightLoads(rig, way), ...gusts.map(({ ref, atMm, forceN }): NetworkLoad => ({ body: rig.bodyOf(ref), forceN, atMm }))]);
+/** Everything that acts on the pieces of a rig under its weight, pulling one way (a vector of length one), and in a gust or under a hand. */
+export function weightForces(rig: RigNetwork, way: Vector, { kind, on }: { readonly kind: 'wind' | 'hand'; readonly on: readonly OuterPush[] } = { kind: 'wind', on: [] }): RigForces {
+  const answered = rig.network.solve([...weightLoads(rig, way), ...on.map(({ ref, atMm, forceN }): NetworkLoad => ({ body: rig.bodyOf(ref), forceN, atMm }))]);
   const pulled = weightsOf(rig, way);
-  const blown = gusts.map((gust): OuterForce => ({ ...gust, kind: 'wind', momentNm: NONE }));
-  return { ...jointForces(rig, answered), outer: [...pulled, ...blown, ...groundForces(rig, answered), ...fastForces(rig, answered, pulled, way)] };
+  const pushed = on.map((push): OuterForce => ({ ...push, kind, momentNm: NONE }));
+  return { ...jointForces(rig, answered), outer: [...pulled, ...pushed, ...groundForces(rig, answered), ...fastForces(rig, answered, pulled, way)] };
 }
 
 /** Everything that acts on the pieces of a rig when a driver pushes a ring at a place and is pushed back as hard, with no weight. */

@@ -4,7 +4,7 @@ import { worldSolids } from '../../assembly/space/worldSolids.ts';
 import type { Asking } from '../../check/Asking.ts';
 import { type Air, type WindOn, airPast, windOn } from '../../check/quantities/windOn.ts';
 import type { SetupGlass } from '../../check/subjects.ts';
-import type { PieceGust } from './rigForces.ts';
+import type { OuterPush } from './rigForces.ts';
 
 /** The worst gust on a rig, shared out among its pieces. */
 export interface RigGust {
@@ -12,7 +12,7 @@ export interface RigGust {
   readonly forceN: number;
   /** The level way it blows, a vector of length one. */
   readonly along: Vector;
-  readonly on: readonly PieceGust[];
+  readonly on: readonly OuterPush[];
 }
 
 /**

@@ -21,6 +21,8 @@ export function Findings({ rig, build }: { readonly rig: RigView; readonly build
 
 /** Where the centre of mass is, from the middle of the sensor. */
 function centreWords([left, up, ahead]: Vector, system: System): string {
-  const part = (mm: number, more: string, less: string) => `${printAmount({ value: Math.abs(Math.round(mm)), unit: 'mm' }, system)} ${mm < 0 ? less : more}`;
+  // To a millimetre, or a tenth of an inch: it is no surer.
+  const step = system === 'imperial' ? 2.54 : 1;
+  const part = (mm: number, more: string, less: string) => `${printAmount({ value: Math.abs(Math.round(mm / step) * step), unit: 'mm' }, system)} ${mm < 0 ? less : more}`;
   return `${part(ahead, 'ahead of', 'behind')} the sensor, ${part(up, 'above', 'below')} the axis, ${part(left, 'to camera left', 'to camera right')}`;
 }

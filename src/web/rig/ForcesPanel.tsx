@@ -61,7 +61,7 @@ function Carried({ forces, piece, nameOf, ...pointedAt }: CarriedProps) {
   return (
     <>
       <h3>{title}</h3>
-      {piece === undefined ? <p className="about">Arrows: a joint on the piece it holds; dashed, weights; in the colour of the text, what holds the rig{forces.outer.some(({ kind }) => kind === 'wind') && '; blue, wind'}. Point at a row or an arrow to see which is which; choose a piece to see all that acts on it.</p> : <p className="about">They add up to nothing: it is at rest. Bent arrows are moments.</p>}
+      {piece === undefined ? <p className="about">Arrows: a joint on the piece it holds; dashed, weights; in the colour of the text, what holds the rig{forces.outer.some(({ kind }) => kind === 'wind') && '; blue, wind'}{forces.outer.some(({ kind }) => kind === 'hand') && ', and the hand'}. Point at a row or an arrow to see which is which; choose a piece to see all that acts on it.</p> : <p className="about">They add up to nothing: it is at rest. Bent arrows are moments.</p>}
       {arrows.length === 0 && <p>{piece?.name} is no part of what is solved here.</p>}
       <Table arrows={first} nameOf={nameOf} label={title} {...pointedAt} />
       {rest.length > 0 && <details><summary>{rest.length} more</summary><Table arrows={rest} nameOf={nameOf} label="More joints" {...pointedAt} /></details>}
@@ -99,7 +99,7 @@ function Table({ arrows, nameOf, label, pointed, point }: TableProps) {
   );
 }
 
-const OUTER: Readonly<Record<Exclude<Arrow['kind'], 'joint'>, string>> = { weight: 'weight of', wind: 'wind on', teeth: 'teeth on', ground: 'what holds it, on' };
+const OUTER: Readonly<Record<Exclude<Arrow['kind'], 'joint'>, string>> = { weight: 'weight of', wind: 'wind on', hand: 'a hand on', teeth: 'teeth on', ground: 'what holds it, on' };
 
 function saysOf({ kind, joint, ref }: Arrow, nameOf: (ref: string) => string): string {
   if (joint !== undefined) return `${nameOf(joint.by)} on ${nameOf(joint.on)}`;

@@ -1,6 +1,7 @@
 import { type RefObject, useEffect, useRef, useState } from 'react';
 import { usePreferences } from '../state/preferences.ts';
 import { type ArrowLabel, type ArrowPlaces, ForceLabels } from './ForceLabels.tsx';
+import { PieceLabels } from './PieceLabels.tsx';
 import { RigScene, type SceneEvents, type Shown, type Side, type Spot } from './RigScene.ts';
 
 interface Props extends Shown, Omit<SceneEvents, 'drawn' | 'swung'> {
@@ -38,7 +39,7 @@ export function RigDrawing({ side, pick, drag, arrows, point, caption, swungTo, 
         pick: (ref) => events.current.pick(ref), drag: (mm, done) => events.current.drag(mm, done),
         drawn: () => {
           setLabels(wanted.current.labels ? made.labels() : NONE);
-          setPlaces(wanted.current.arrows ? made.arrowPlaces() : NOWHERE);
+          setPlaces(wanted.current.arrows || wanted.current.labels ? made.arrowPlaces() : NOWHERE);
         },
         swung: (share) => (swungTo.current = share),
       });
@@ -62,7 +63,7 @@ export function RigDrawing({ side, pick, drag, arrows, point, caption, swungTo, 
   return (
     <div className="rig-room" ref={room}>
       {broken ? <p className="empty">This browser cannot draw in three dimensions (no WebGL). The pieces are listed below, and all answers stand.</p> : <canvas ref={canvas} role="img" aria-label="The rig; its pieces are listed below" onPointerMove={({ buttons, nativeEvent: { offsetX, offsetY } }) => { if (buttons === 0 && wanted.current.arrows) point(scene.current?.arrowAt(offsetX, offsetY)); }} onPointerLeave={() => { if (wanted.current.arrows) point(undefined); }} />}
-      {labels.map(({ key, x, y }) => <span key={key} className="rig-label" data-chosen={key === shown.selected} style={{ left: x, top: y }}>{nameOf(key)}</span>)}
+      {labels.length > 0 && places.width > 0 && <PieceLabels spots={labels} room={places} selected={shown.selected} nameOf={nameOf} />}
       {arrows.length > 0 && places.width > 0 && <ForceLabels labels={arrows} places={places} pointed={shown.pointed} point={point} />}
       {caption !== undefined && !broken && <p className="rig-caption">{caption}</p>}
     </div>

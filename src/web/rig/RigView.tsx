@@ -88,12 +88,16 @@ function useWorkedOut(looking: Looking, overlays: ReadonlySet<Overlay>, build: s
   return { forces, carried, arrows, pointed: all.some(({ key }) => key === pointed) ? pointed : undefined, point, swings, study, show };
 }
 
-/** One overlay more or less. Arrows on pieces that swing would say nothing, so one of the two goes when the other comes. */
+/** One overlay more or less. Arrows on pieces that swing would say nothing, and two sets of names have no room beside one rig: there one goes when the other comes. */
 function toggled(overlays: ReadonlySet<Overlay>, one: Overlay): ReadonlySet<Overlay> {
   const next = new Set(overlays);
   if (next.delete(one)) return next;
   if (one === 'swing') next.delete('forces');
-  if (one === 'forces') next.delete('swing');
+  if (one === 'labels') next.delete('forces');
+  if (one === 'forces') {
+    next.delete('swing');
+    next.delete('labels');
+  }
   return next.add(one);
 }
 

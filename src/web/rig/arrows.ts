@@ -6,7 +6,7 @@ export interface Arrow {
   readonly key: string;
   /** Its place in the list, from 1: what its arrow and its row are both called by. */
   readonly number: number;
-  readonly kind: 'joint' | 'weight' | 'wind' | 'teeth' | 'ground';
+  readonly kind: 'joint' | 'weight' | 'wind' | 'hand' | 'teeth' | 'ground';
   readonly atMm: Vector;
   readonly forceN: Vector;
   readonly momentNm: Vector;

@@ -7,7 +7,7 @@ type Paint = (name: string) => Color;
 /** The longest arrow, as a share of the span of all places; shorter than a hair is left out, but not from the list. */
 const LONGEST = 0.42;
 const HAIR = 0.015;
-const COLOURS: Readonly<Record<Arrow['kind'], string>> = { joint: '--accent', weight: '--quiet', wind: '--video', teeth: '--ink', ground: '--ink' };
+const COLOURS: Readonly<Record<Arrow['kind'], string>> = { joint: '--accent', weight: '--quiet', wind: '--video', hand: '--ink', teeth: '--ink', ground: '--ink' };
 const ALONG_Y = new Vector3(0, 1, 0);
 const ALONG_Z = new Vector3(0, 0, 1);
 

@@ -1,6 +1,7 @@
 import { type RefObject, useMemo, useRef, useState } from 'react';
 import type { SwingView } from '../../jobs/views/swingView.ts';
-import { printAmount, printNumber } from '../../units/print.ts';
+import { type System, printAmount, printNumber } from '../../units/print.ts';
+import { useSystem } from '../state/preferences.ts';
 import type { Shown } from './RigScene.ts';
 import { PERIOD_MS } from './swingPeriod.ts';
 import { useReducedMotion } from './useReducedMotion.ts';
@@ -27,6 +28,7 @@ const LARGEST = 0.04;
 
 /** What of the swings found is on the drawing, and how. */
 export function useSwingShow(view: SwingView | undefined): SwingShow {
+  const system = useSystem();
   const mayPlay = !useReducedMotion();
   const [chosen, choose] = useState(0);
   const [wantsPlay, setWantsPlay] = useState(true);
@@ -43,11 +45,11 @@ export function useSwingShow(view: SwingView | undefined): SwingShow {
     if (!next) setHeld(Math.round(swungTo.current * 20) / 20);
     setWantsPlay(next);
   };
-  return { at, choose, plays, setPlays, held, setHeld, mayPlay, swungTo, swing, caption: swing && captionOf(swing, plays) };
+  return { at, choose, plays, setPlays, held, setHeld, mayPlay, swungTo, swing, caption: swing && captionOf(swing, plays, system) };
 }
 
-function captionOf({ swing: { frequencyHz }, magnified }: NonNullable<Shown['swing']>, plays: boolean): string {
+function captionOf({ swing: { frequencyHz }, magnified }: NonNullable<Shown['swing']>, plays: boolean, system: System): string {
   const slowed = (frequencyHz * PERIOD_MS) / 1000;
   const hertz = printAmount({ value: Number(frequencyHz.toPrecision(2)), unit: 'Hz' });
-  return `swings at ${hertz}; a swing of ${printAmount({ value: 1, unit: 'mm' })} shown ${printNumber(magnified, 2)}× magnified${plays ? ` and ${printNumber(slowed, 2)}× slowed` : ', held still'}`;
+  return `swings at ${hertz}; a swing of ${printAmount({ value: 1, unit: 'mm' }, system)} shown ${printNumber(magnified, 2)}× magnified${plays ? ` and ${printNumber(slowed, 2)}× slowed` : ', held still'}`;
 }

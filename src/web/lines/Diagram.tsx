@@ -60,7 +60,7 @@ export function Diagram({ view, layout, labels, chosen, choose, join, start, sca
         {view.devices.map((device) => (
           <Device key={device.ref} device={device} layout={layout} taken={taken} pick={pick} lift={(key, event) => setDrag({ from: key, ...xy(point(event)) })} />
         ))}
-        {layout.stubs.map(({ line, side, text, x, y }) => <text key={`${side} ${line}`} className="stub" data-chosen={line === chosen} x={x} y={y} textAnchor={side === 'out' ? 'start' : 'end'}>{text}</text>)}
+        {layout.stubs.map(({ line, side, anchor, text, x, y }) => <text key={`${side} ${line}`} className="stub" data-chosen={line === chosen} x={x} y={y} textAnchor={anchor}>{text}</text>)}
         {drag !== undefined && <path className="rubber" d={`M${layout.sockets.get(drag.from)?.x ?? drag.x} ${layout.sockets.get(drag.from)?.y ?? drag.y}L${drag.x} ${drag.y}`} />}
       </svg>
     </div>
@@ -154,7 +154,7 @@ function Wire({ cable, route, label, chosen, choose }: WireProps) {
     <g className={`line ${cable.kind}`} data-air={cable.air} data-wrong={wrong} data-chosen={chosen} role="button" tabIndex={0} aria-pressed={chosen} aria-label={`${cable.cable ?? (cable.air ? 'Over the air' : 'Line without a cable')}${label === '' ? '' : `, ${label}`}${wrong ? `. ${cable.faults.join(' ')}` : ''}`} onClick={choose} onKeyDown={press}>
       <path className="grip" d={d} />
       <path className={`wire ${cable.kind}`} d={d} />
-      <EndMark kind={cable.kind} x={end.x} y={end.y} />
+      <EndMark kind={cable.kind} x={end.x} y={end.y} leftwards={(last.at(-2)?.x ?? 0) > end.x} />
       {wrong && <path className="wrong-mark" transform={`translate(${middle.x} ${middle.y})`} d="M0-7 7 0 0 7-7 0z" />}
       {route.label !== undefined && <text x={route.label.x} y={route.label.y + 11}>{label}</text>}
     </g>
@@ -168,8 +168,9 @@ function midOf(points: Route['ways'][number]): { readonly x: number; readonly y:
 }
 
 /** Picture ends in an arrow, power in a bar, control in a ring. */
-function EndMark({ kind, x, y }: { readonly kind: CableView['kind']; readonly x: number; readonly y: number }) {
-  if (kind === 'video') return <path className="end filled" d={`M${x - 4} ${y}l-8-4v8z`} />;
-  if (kind === 'power') return <path className="end" d={`M${x - 8} ${y - 5}v10`} />;
-  return <circle className="end" cx={x - 9} cy={y} r="3" />;
+function EndMark({ kind, x, y, leftwards }: { readonly kind: CableView['kind']; readonly x: number; readonly y: number; readonly leftwards: boolean }) {
+  const transform = `translate(${x} ${y})${leftwards ? ' scale(-1 1)' : ''}`;
+  if (kind === 'video') return <path className="end filled" transform={transform} d="M-4 0l-8-4v8z" />;
+  if (kind === 'power') return <path className="end" transform={transform} d="M-8-5v10" />;
+  return <circle className="end" transform={transform} cx="-9" r="3" />;
 }

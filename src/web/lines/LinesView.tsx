@@ -10,6 +10,7 @@ import { desk } from '../worker/desk.ts';
 import { Diagram } from './Diagram.tsx';
 import { LineSheet } from './LineSheet.tsx';
 import { type Layout, layOut } from './layout.ts';
+import { stackUp } from './stackUp.ts';
 
 const KINDS: readonly { readonly kind: LineKind; readonly says: string }[] = [{ kind: 'video', says: 'picture' }, { kind: 'power', says: 'power' }, { kind: 'control', says: 'control' }];
 
@@ -25,11 +26,14 @@ function Drawn({ looking }: { readonly looking: Looking }) {
   const [chosen, choose] = useState<string | undefined>();
   const shown = useMemo(() => (view?.ok === true ? only(view.value, kinds) : undefined), [view, kinds]);
   const labels = useMemo(() => new Map((shown?.cables ?? []).map((cable) => [cable.key, labelOf(cable)])), [shown]);
-  const layout = useLayout(shown, labels);
+  const across = useLayout(shown, labels);
   const room = useRef<HTMLDivElement>(null);
   const [zoom, setZoom] = useState<number | undefined>();
   const width = useWidth(room);
-  const fit = layout === undefined || width === 0 ? 1 : Math.min(1, Math.max(LEAST, (width - 32) / layout.width));
+  const narrow = across !== undefined && (width - 32) / across.width < LEAST;
+  const stacked = useMemo(() => (narrow && shown !== undefined ? stackUp(shown, labels, (width - 32) / SIDE_BY_SIDE) : undefined), [narrow, shown, labels, width]);
+  const layout = width === 0 ? undefined : (stacked ?? across);
+  const fit = layout === undefined ? 1 : Math.min(1, Math.max(LEAST, (width - 32) / layout.width));
   const scale = zoom ?? fit;
   const line = shown?.cables.find(({ key }) => key === chosen);
   const join = async (from: string, to: string) => {
@@ -64,7 +68,10 @@ function Drawn({ looking }: { readonly looking: Looking }) {
   );
 }
 
+/** Smaller than this, names cannot be read: where there is not the room, devices stand in one column. */
 const LEAST = 0.66;
+/** Builds stand side by side if that makes them no smaller than this. */
+const SIDE_BY_SIDE = 0.8;
 
 /** Kinds are told apart by dash and end mark first. */
 function KindLine({ kind }: { readonly kind: LineKind }) {

@@ -3,10 +3,10 @@ import workerAddress from 'elkjs/lib/elk-worker.min.js?url';
 import type { CableView, DeviceView, LinesView } from '../../jobs/views/linesView.ts';
 
 export const SOCKET_STEP = 22;
-const TITLE = 28;
+export const TITLE = 28;
 const PER_LETTER = 6.4;
-const BUILD_TITLE = 36;
-const BETWEEN_BUILDS = 20;
+export const BUILD_TITLE = 36;
+export const BETWEEN_BUILDS = 20;
 
 export interface Placed {
   readonly x: number;
@@ -15,7 +15,7 @@ export interface Placed {
   readonly height: number;
 }
 
-interface Point {
+export interface Point {
   readonly x: number;
   readonly y: number;
 }
@@ -31,6 +31,8 @@ export interface Stub extends Point {
   readonly line: string;
   readonly text: string;
   readonly side: 'out' | 'in';
+  /** Which end of its text stands at the place. */
+  readonly anchor: 'start' | 'end';
 }
 
 export interface Layout {
@@ -69,12 +71,15 @@ const OPTIONS = {
   'elk.padding': '[top=4,left=16,bottom=16,right=16]', 'elk.separateConnectedComponents': 'false',
 };
 
-const buildOf = (key: string): string => key.split('/')[0] ?? '';
+export const buildOf = (key: string): string => key.split('/')[0] ?? '';
 const pieceOf = (key: string): string => key.split('/').slice(0, 2).join('/');
-const textWidth = (text: string): number => text.length * PER_LETTER;
+export const textWidth = (text: string): number => text.length * PER_LETTER;
+
+/** What a device is called, by itself or one of its sockets. */
+export const deviceNamer = (view: LinesView) => (key: string): string => view.devices.find(({ ref }) => ref === pieceOf(key))?.name ?? '';
 
 function graphOf(build: string, view: LinesView, labels: ReadonlyMap<string, string>): ElkNode {
-  const nameOf = (key: string) => view.devices.find(({ ref }) => ref === pieceOf(key))?.name ?? '';
+  const nameOf = deviceNamer(view);
   const children = view.devices.filter((device) => device.build === build).map((device) => nodeOf(device, view.cables));
   const edges: ElkExtendedEdge[] = [];
   for (const cable of view.cables) {
@@ -94,24 +99,23 @@ function graphOf(build: string, view: LinesView, labels: ReadonlyMap<string, str
   return { id: 'all', layoutOptions: OPTIONS, children, edges };
 }
 
-const endOf = ({ air }: CableView, key: string, side: 'in' | 'out'): string => (air ? `${key} air ${side}` : key);
+export const endOf = ({ air }: CableView, key: string, side: 'in' | 'out'): string => (air ? `${key} air ${side}` : key);
+
+/** The keys of a device's sockets, those that take and the others; what goes over the air has a row of its own. */
+export function socketRows({ ref, sockets }: DeviceView, cables: readonly CableView[]): { readonly left: readonly string[]; readonly right: readonly string[] } {
+  const air = (side: 'in' | 'out') => (cables.some((cable) => cable.air && cable[side === 'in' ? 'to' : 'from'] === ref) ? [`${ref} air ${side}`] : []);
+  const keys = (takes: boolean) => sockets.filter(({ way }) => (way === 'in') === takes).map(({ key }) => key);
+  return { left: [...keys(true), ...air('in')], right: [...keys(false), ...air('out')] };
+}
 
 function nodeOf(device: DeviceView, cables: readonly CableView[]): ElkNode {
-  const air = (['in', 'out'] as const).filter((side) => cables.some((cable) => cable.air && cable[side === 'in' ? 'to' : 'from'] === device.ref));
-  const left = device.sockets.filter(({ way }) => way === 'in');
-  const right = device.sockets.filter(({ way }) => way !== 'in');
-  const longest = (names: readonly string[]) => Math.max(0, ...names.map(textWidth));
-  const width = Math.max(device.name.length * 7.4 + 24, longest(left.map(({ name }) => name)) + longest(right.map(({ name }) => name)) + 48);
-  const rows = Math.max(left.length + (air.includes('in') ? 1 : 0), right.length + (air.includes('out') ? 1 : 0));
+  const { left, right } = socketRows(device, cables);
+  const longest = (takes: boolean) => Math.max(0, ...device.sockets.filter(({ way }) => (way === 'in') === takes).map(({ name }) => textWidth(name)));
+  const width = Math.max(device.name.length * 7.4 + 24, longest(true) + longest(false) + 48);
   const port = (id: string, x: number, row: number, side: string) => ({ id, width: 0, height: 0, x, y: TITLE + row * SOCKET_STEP + SOCKET_STEP / 2, layoutOptions: { 'elk.port.side': side } });
   return {
-    id: device.ref, width, height: TITLE + rows * SOCKET_STEP + 4, layoutOptions: { 'elk.portConstraints': 'FIXED_POS' },
-    ports: [
-      ...left.map(({ key }, row) => port(key, 0, row, 'WEST')),
-      ...right.map(({ key }, row) => port(key, width, row, 'EAST')),
-      ...(air.includes('in') ? [port(`${device.ref} air in`, 0, left.length, 'WEST')] : []),
-      ...(air.includes('out') ? [port(`${device.ref} air out`, width, right.length, 'EAST')] : []),
-    ],
+    id: device.ref, width, height: TITLE + Math.max(left.length, right.length) * SOCKET_STEP + 4, layoutOptions: { 'elk.portConstraints': 'FIXED_POS' },
+    ports: [...left.map((key, row) => port(key, 0, row, 'WEST')), ...right.map((key, row) => port(key, width, row, 'EAST'))],
   };
 }
 
@@ -140,7 +144,7 @@ function stubOf(node: ElkNode, origin: Point): Stub | undefined {
   if (found === null) return undefined;
   const at = moved(node, origin);
   const side = found[1] === 'out' ? 'out' : 'in';
-  return { line: found[2] ?? '', text: node.labels?.[0]?.text ?? '', side, x: side === 'out' ? at.x + 4 : at.x + (node.width ?? 0) - 4, y: at.y + 13 };
+  return { line: found[2] ?? '', text: node.labels?.[0]?.text ?? '', side, anchor: side === 'out' ? 'start' : 'end', x: side === 'out' ? at.x + 4 : at.x + (node.width ?? 0) - 4, y: at.y + 13 };
 }
 
 function takeDevice(drawn: Drawing, { id, width = 0, height = 0, ports = [], ...node }: ElkNode, origin: Point): void {

@@ -24,7 +24,7 @@ export function PullPlot({ view, width, atS, goTo, move, settle }: Props) {
   const svg = useRef<SVGSVGElement>(null);
   const [held, setHeld] = useState<number | undefined>();
   const finite = [...view.subjectMm, ...view.nearMm].filter((mm) => Number.isFinite(mm));
-  const scales = scalesFor({ width, height: HEIGHT, seconds: view.seconds, nearestMm: Math.min(...finite), farthestMm: Math.max(...view.subjectMm.concat(view.farMm.filter((mm) => Number.isFinite(mm) && mm < 2 * Math.max(...finite)))) });
+  const scales = scalesFor({ system, width, height: HEIGHT, seconds: view.seconds, nearestMm: Math.min(...finite), farthestMm: Math.max(...view.subjectMm.concat(view.farMm.filter((mm) => Number.isFinite(mm) && mm < 2 * Math.max(...finite)))) });
   const under = (event: PointerEvent) => {
     const box = svg.current?.getBoundingClientRect();
     return { x: ((event.clientX - (box?.left ?? 0)) / (box?.width ?? 1)) * width, y: ((event.clientY - (box?.top ?? 0)) / (box?.height ?? 1)) * HEIGHT };

@@ -58,8 +58,8 @@ function Numeric({ form, name, value, put, quiet }: Pick<FieldProps, 'form' | 'n
     <span className="numeric">
       <Typed says={form.says} quiet={quiet} numeric text={number === undefined ? '' : textOf(number, unit, system)} unit={unitTyped(unit, system)} commit={put1} />
       {form.kind === 'figure' && number !== undefined && !quiet && (
-        <select aria-label={`Basis of ${form.says}`} value={entry?.basis ?? ''} onChange={({ target }) => void put(basisPut(entry, number, target.value))}>
-          <option value="">as the part</option>
+        <select aria-label={`Basis of ${form.says}`} title="Where the figure comes from. Not said: as the part around it, if there is one" value={entry?.basis ?? ''} onChange={({ target }) => void put(basisPut(entry, number, target.value))}>
+          <option value="">not said</option>
           {BASES.map((one) => <option key={one}>{one}</option>)}
         </select>
       )}

@@ -86,7 +86,7 @@ function BigLoad({ answer, use, doubt }: { readonly answer: Answer; readonly use
     <div className="big-load">
       <LoadLine use={use} verdict={answer.verdict} bounds={whole} />
       <p><span>0</span><span>1</span><span>2</span></p>
-      <b className="figure">{printUse(use)}<small> use{whole === undefined ? '' : `; ${printUse(whole.low)} to ${printUse(whole.high)} within the doubt of its figures${sureOf(whole, use)}`}</small></b>
+      <b className="figure">{printUse(use)} <small>use{whole === undefined ? '' : `; ${printUse(whole.low)} to ${printUse(whole.high)} within the doubt of its figures${sureOf(whole, use)}`}</small></b>
     </div>
   );
 }

@@ -2,14 +2,14 @@ import { placeSetup } from '../assembly/placing/placeSetup.ts';
 import { type BlockedScrew, orderOfAssembly } from '../assembly/space/orderOfAssembly.ts';
 import { type WorldSolid, worldSolids } from '../assembly/space/worldSolids.ts';
 import { type SetupPiece, setupPieces } from '../assembly/setupPieces.ts';
-import { type Box, type RigView, VIEWS, VIEW_NAMES, drawView, middleOf, rigView } from './build/drawRig.ts';
+import { type Box, type RigView, VIEWS, VIEW_NAMES, drawView, rigView, seenSpots } from './build/drawRig.ts';
 import { findings } from './build/findings.ts';
+import { numbered } from './build/numbers.ts';
 import { type BuildStep, buildSteps } from './build/steps.ts';
 import type { Mark } from './ink/Mark.ts';
-import { circle, line } from './ink/path.ts';
 import { type MakingOfSetup, paper } from './paper.ts';
 import { pdfFile, sheetFor } from './printed.ts';
-import { HAIRLINE, QUIET, SIZE } from './sheet/look.ts';
+import { QUIET, SIZE } from './sheet/look.ts';
 import type { Sheet } from './sheet/Sheet.ts';
 import { stateOf } from './sheet/setupState.ts';
 import { table } from './sheet/table.ts';
@@ -62,13 +62,14 @@ function threeSides(sheet: Sheet, name: string, solids: readonly WorldSolid[], m
   const scale = scaleFor(Math.max((w1 + w2) / (sheet.widthMm - gap), (Math.max(h1, h2) + h3) / (roomHigh - gap - 10)));
   const [upper, lower] = [Math.max(h1, h2) / scale, h3 / scale];
   const refs = [...new Set(solids.map(({ piece }) => piece.ref))];
+  const shown = new Set(refs.filter((ref) => views.some(({ seen }) => seenSpots(seen, ref).length > 0)));
   sheet.keep(upper + lower + gap + 40);
   sheet.heading(`${name}: three sides, 1 : ${scale}`);
   sheet.drawing(upper + lower + gap + 8, (x, y) => {
     const place = (seen: RigView, atX: number, atY: number, says: string): Mark[] => [
       { kind: 'text', text: says, x: atX, y: atY + 2.4, face: 'regular', sizePt: SIZE.small, tone: QUIET },
       ...drawView(seen, { box: seen.box, x: atX, y: atY + 4, scale: 1 / scale }),
-      ...numbered(seen, refs, { x: atX, y: atY + 4, scale: 1 / scale }),
+      ...numbered(seen, refs, { x: atX, y: atY + 4, scale: 1 / scale }, (ref) => shown.has(ref)),
     ];
     return [
       ...place(left, x, y + upper - h1 / scale, VIEW_NAMES.left), ...place(front, x + w1 / scale + gap, y + upper - h2 / scale, VIEW_NAMES.front), ...place(top, x, y + upper + gap - 4, VIEW_NAMES.top),
@@ -104,23 +105,6 @@ function numbersList(sheet: Sheet, words: readonly string[]): void {
   sheet.block(rows * 4 + 2, (y) => words.forEach((text, at) => sheet.put({ kind: 'text', text: sheet.fonts.cut('regular', SIZE.small, text, width - 3), x: sheet.left + Math.floor(at / rows) * width, y: y + (at % rows) * 4 + 3, face: 'regular', sizePt: SIZE.small })));
 }
 
-/** Numbers on the pieces that a view shows, kept apart from each other. */
-function numbered(seen: RigView, refs: readonly string[], { x, y, scale }: { x: number; y: number; scale: number }): Mark[] {
-  const taken: { x: number; y: number }[] = [];
-  return refs.flatMap((ref, at) => {
-    const middle = middleOf(seen, ref);
-    if (middle === undefined) return [];
-    const wanted = { x: x + (middle.x - seen.box.left) * scale, y: y + (middle.y - seen.box.top) * scale };
-    const spots = [wanted, ...Array.from({ length: 16 }, (_, k) => ({ x: wanted.x + 5 * Math.cos(k * 2.4) * (1 + k / 6), y: wanted.y + 5 * Math.sin(k * 2.4) * (1 + k / 6) }))];
-    const free = spots.find((spot) => taken.every((other) => Math.hypot(other.x - spot.x, other.y - spot.y) > 4.2)) ?? wanted;
-    taken.push(free);
-    return [
-      ...(free === wanted ? [] : [{ kind: 'path' as const, d: line(wanted.x, wanted.y, free.x, free.y), stroke: HAIRLINE }]),
-      { kind: 'path' as const, d: circle(free, 2), fill: 1, stroke: HAIRLINE }, { kind: 'text' as const, text: String(at + 1), x: free.x, y: free.y + 0.95, face: 'regular' as const, sizePt: 6.5, align: 'middle' as const },
-    ];
-  });
-}
-
 const STEP_DRAWING = { sideMm: 52, frontMm: 30, heightMm: 40 } as const;
 
 /** Where a screw is covered in every order there is none to print: then it is said, and only what is fixed to what is told, without numbers. */
@@ -141,7 +125,8 @@ function stepsOf(sheet: Sheet, name: string, steps: readonly BuildStep[], solids
     sheet.block(height, (y) => {
       if (covered.length === 0) sheet.put({ kind: 'text', text: String(at + 1), x: sheet.left, y: y + 4, face: 'strong', sizePt: SIZE.heading });
       if (drawn) sheet.put(...fitted(side, sheet.left + 6, y + 1, STEP_DRAWING.sideMm, shown, fresh), ...fitted(front, sheet.left + 8 + STEP_DRAWING.sideMm, y + 1, STEP_DRAWING.frontMm - 2, shown, fresh));
-      sheet.put(...rows.at(sheet.left + textX, y + 1), { kind: 'path', d: line(sheet.left, y + height - 1, sheet.left + sheet.widthMm, y + height - 1), stroke: HAIRLINE });
+      sheet.put(...rows.at(sheet.left + textX, y + 1));
+      sheet.rule(y + height - 1);
     });
   });
 }

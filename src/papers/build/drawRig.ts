@@ -102,3 +102,25 @@ export function middleOf({ outlines }: RigView, ref: string): XY | undefined {
   const box = boxOf(own);
   return { x: (box.left + box.right) / 2, y: (box.top + box.bottom) / 2 };
 }
+
+const ACROSS = 12;
+
+/** Places in a view at which a piece is what is seen, those nearest its middle first; none where others cover it. */
+export function seenSpots({ outlines }: RigView, ref: string): XY[] {
+  const middle = middleOf({ outlines, box: NOWHERE }, ref);
+  if (middle === undefined) return [];
+  const grid = outlines.filter((one) => one.ref === ref).flatMap(({ box }) => inside(box));
+  const away = ({ x, y }: XY): number => Math.hypot(x - middle.x, y - middle.y);
+  return grid.filter((at) => outlines.findLast(({ corners }) => holds(corners, at))?.ref === ref).toSorted((a, b) => away(a) - away(b));
+}
+
+const NOWHERE: Box = { left: 0, right: 0, top: 0, bottom: 0 };
+
+/** Places spread evenly over a box, its middle among them. */
+function inside({ left, right, top, bottom }: Box): XY[] {
+  const shares = Array.from({ length: ACROSS - 1 }, (_, at) => (at + 1) / ACROSS);
+  return shares.flatMap((across) => shares.map((down) => ({ x: left + (right - left) * across, y: top + (bottom - top) * down })));
+}
+
+/** Whether a convex outline has a place in it. */
+const holds = (corners: readonly XY[], at: XY): boolean => corners.every((corner, index) => turn(corner, corners[(index + 1) % corners.length] ?? corner, at) >= 0);

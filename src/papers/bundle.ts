@@ -4,6 +4,7 @@ import { Checker } from '../check/Checker.ts';
 import { questions } from '../check/questions/index.generated.ts';
 import { glassesOf } from '../check/subjects.ts';
 import type { Shoot } from '../shoot/schema/shoot.ts';
+import { amountsInWords } from '../units/amountsInWords.ts';
 import { kinds } from './kinds.generated.ts';
 import type { Making, MakingOfSetup, PaperFile, PaperKind, Press } from './paper.ts';
 
@@ -28,7 +29,7 @@ export class Papers {
   readonly steps: readonly Step[];
 
   constructor(shoot: Shoot, press: Press, wanted: Wanted = {}, checker = new Checker(shoot, questions)) {
-    this.#making = { press, ledger: checker.ledger, asking: new Asking(checker.ledger), answers: checker.answers(), shoot: shoot.title, revision: shoot.revision ?? '0' };
+    this.#making = { press, ledger: checker.ledger, asking: new Asking(checker.ledger), answers: checker.answers().map((answer) => ({ ...answer, says: amountsInWords(answer.says, press.system) })), shoot: shoot.title, revision: shoot.revision ?? '0' };
     const setups = wanted.setups ?? Object.keys(shoot.setups);
     this.steps = kinds
       .filter(({ id }) => wanted.kinds?.includes(id) ?? true)

@@ -1,16 +1,16 @@
 import type { JointEnd, RigJoint } from '../../assembly/placing/rigJoints.ts';
 import type { Point } from '../../shoot/schema/mechanics.ts';
-import { printAmount } from '../../units/print.ts';
+import { type System, printAmount } from '../../units/print.ts';
 
 /** "Cage (bottom) to Baseplate (top)": the piece that goes on first; a point is told where the part has another of its kind. */
 export const fixedWords = (goesOn: JointEnd, holds: JointEnd): string => `${endWords(goesOn)} to ${endWords(holds)}`;
 
 /** How it is fixed: the thread, mount or clamp, its tool, how firmly. */
-export function howWords({ a, b, torqueNm, ...joint }: RigJoint): string[] {
+export function howWords({ a, b, torqueNm, ...joint }: RigJoint, system: System = 'metric'): string[] {
   const tool = [a, b].map(({ point }) => point.tool).find((one) => one !== undefined);
   const screws = Math.max(...[a, b].map(({ point }) => point.screws ?? 1));
   const kind = kindWords({ a, b, ...joint });
-  return [screws > 1 ? `${screws} × ${kind}` : kind, ...(tool === undefined ? [] : [tool === 'hand' ? 'by hand' : tool]), ...(torqueNm === undefined ? [] : [printAmount({ value: torqueNm, unit: 'N·m' })])];
+  return [screws > 1 ? `${screws} × ${kind}` : kind, ...(tool === undefined ? [] : [tool === 'hand' ? 'by hand' : tool]), ...(torqueNm === undefined ? [] : [printAmount({ value: torqueNm, unit: 'N·m' }, system)])];
 }
 
 function endWords({ piece, point, pointId }: JointEnd): string {

@@ -77,13 +77,13 @@ function measured(part: PartView, path: string): string {
   return figure === undefined ? '' : `${printAmount({ value: figure.value, unit: figure.unit })} (${figure.basis})`;
 }
 
-function fixings({ ledger, setup, glasses }: MakingOfSetup): Check[] {
+function fixings({ ledger, setup, glasses, press: { system } }: MakingOfSetup): Check[] {
   const joints = new Map(glasses.flatMap((glass) => [...placeSetup(ledger, setup, glass).model.tree, ...placeSetup(ledger, setup, glass).model.loops]).map((held) => [held.joint.path, held] as const));
   const all = [...joints.values()].map((held) => {
     const { joint, joint: { path, a, b } } = held;
     const [hangs, holds] = 'child' in held && held.child === a.ref ? [a, b] : [b, a];
     const pins = a.point.pins === true && b.point.pins === true ? 'pins' : a.point.pins === true || b.point.pins === true ? 'pins on one side only: they do not hold' : 'no pins: friction alone';
-    return { id: `fixing ${path}`, says: fixedWords(hangs, holds), expect: [...howWords(joint), ...(['thread', 'hole'].includes(a.point.kind) ? [pins] : [])].join(', ') };
+    return { id: `fixing ${path}`, says: fixedWords(hangs, holds), expect: [...howWords(joint, system), ...(['thread', 'hole'].includes(a.point.kind) ? [pins] : [])].join(', ') };
   });
   return alikeOnce(all);
 }

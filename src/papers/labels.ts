@@ -8,6 +8,7 @@ import { MARGIN, PAPERS, QUIET, SIZE } from './sheet/look.ts';
 
 /** A label wraps the cable: printed twice, head to head, it reads from both sides. */
 const LABEL = { widthMm: 47, heightMm: 25 } as const;
+const SMALLER = 5.8;
 
 export const labels = paper({
   id: 'labels',
@@ -53,11 +54,13 @@ function labelMarks({ press: { fonts }, setupName }: MakingOfSetup, row: LineRow
   const one = (turned: boolean): Mark[] => {
     const place = (dx: number, dy: number) => (turned ? { x: x + LABEL.widthMm - dx, y: y + half - dy, turnDeg: 180 } : { x: x + dx, y: y + half + dy });
     const text = (words: string, dx: number, dy: number, face: 'regular' | 'strong', sizePt: number, widthMm: number, tone = 0): Mark => ({ kind: 'text', text: fonts.cut(face, sizePt, words, widthMm), ...place(dx, dy), face, sizePt, tone });
+    // A long name is set smaller before any of it is cut.
+    const name = (words: string, dy: number, face: 'regular' | 'strong'): Mark => text(words, 14, dy, face, fonts.widthMm(face, SIZE.small, words) <= room ? SIZE.small : SMALLER, room);
     return [
-      text(row.number, 2, 7.2, 'strong', row.number.length > 3 ? 12 : 16, 13),
-      text(`here  ${here.piece}`, 14, 3.6, 'strong', SIZE.small, room),
-      text(here.socket, 14, 6.4, 'regular', SIZE.small, room),
-      text(`far  ${there.piece}`, 14, 9.2, 'regular', SIZE.small, room),
+      text(row.number, 2, 7.2, 'strong', fonts.widthMm('strong', 16, row.number) <= 11 ? 16 : 12, 12),
+      name(`here  ${here.piece}`, 3.6, 'strong'),
+      name(here.socket, 6.4, 'regular'),
+      name(`far  ${there.piece}`, 9.2, 'regular'),
       text(setupName, 2, 11.4, 'regular', 5.5, LABEL.widthMm - 4, QUIET),
     ];
   };

@@ -72,11 +72,29 @@ function swapCard(making: MakingOfSetup): Draw[] {
 const STEP = SIZE.body * MM_PER_POINT * LEADING;
 const HEAD_MM = 19;
 const FOOT_MM = 8;
+const ROOM_MM = CARD.heightMm - HEAD_MM - FOOT_MM;
+/** Between two rows, the line between them in its middle. */
+const ROW_GAP_MM = 0.7;
 
 function faces(making: MakingOfSetup, { title, right, lines }: { title: string; right: string; lines: readonly CardLine[] }): Draw[] {
-  const fits = Math.floor((CARD.heightMm - HEAD_MM - FOOT_MM) / (STEP + 0.25));
-  const count = Math.max(1, Math.ceil(lines.length / fits));
-  return Array.from({ length: count }, (_, at): Draw => (x, y) => face(making, { title, right, lines: lines.slice(at * fits, (at + 1) * fits), part: count === 1 ? '' : ` · card ${at + 1} of ${count}` }, x, y));
+  const parts = partsOf(lines);
+  return parts.map((own, at): Draw => (x, y) => face(making, { title, right, lines: own, part: parts.length === 1 ? '' : ` · card ${at + 1} of ${parts.length}` }, x, y));
+}
+
+/** The lines, as many to a card as fit it. */
+function partsOf(lines: readonly CardLine[]): CardLine[][] {
+  const parts: CardLine[][] = [[]];
+  let leftMm = ROOM_MM;
+  for (const one of lines) {
+    const needsMm = STEP + (one.label === '' ? 0 : ROW_GAP_MM);
+    if (needsMm > leftMm) {
+      parts.push([]);
+      leftMm = ROOM_MM;
+    }
+    parts.at(-1)?.push(one);
+    leftMm -= needsMm;
+  }
+  return parts;
 }
 
 function face({ press: { fonts, date }, setupName, revision }: MakingOfSetup, { title, right, lines, part }: { title: string; right: string; lines: readonly CardLine[]; part: string }, x: number, y: number): Mark[] {
@@ -92,8 +110,8 @@ function face({ press: { fonts, date }, setupName, revision }: MakingOfSetup, { 
   let place = y + HEAD_MM;
   lines.forEach(({ label, text }, at) => {
     if (label !== '') {
-      if (at > 0) marks.push({ kind: 'path', d: line(from, place, to, place), stroke: { ...HAIRLINE, tone: 0.55 } });
-      place += 0.25;
+      if (at > 0) marks.push({ kind: 'path', d: line(from, place + ROW_GAP_MM / 2, to, place + ROW_GAP_MM / 2), stroke: { ...HAIRLINE, tone: 0.55 } });
+      place += ROW_GAP_MM;
       marks.push({ kind: 'text', text: label, x: from, y: place + STEP * 0.74, face: 'regular', sizePt: SIZE.small, tone: QUIET });
     }
     marks.push({ kind: 'text', text, x: from + LABEL_MM, y: place + STEP * 0.74, face: 'regular', sizePt: SIZE.body });

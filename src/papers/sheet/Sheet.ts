@@ -35,6 +35,8 @@ export class Sheet {
   readonly #size: { readonly widthMm: number; readonly heightMm: number };
   readonly #pages: Mark[][] = [];
   #y = 0;
+  /** Where the last line right across was drawn on this page. */
+  #ruledAt = -Infinity;
 
   constructor(fonts: Fonts, paper: PaperSize, heading: Heading, turned = false) {
     this.fonts = fonts;
@@ -67,6 +69,7 @@ export class Sheet {
   turn(): void {
     this.#pages.push([]);
     this.#y = MARGIN.top;
+    this.#ruledAt = -Infinity;
     const { title, of } = this.#heading;
     this.put({ kind: 'text', text: this.fonts.cut('regular', SIZE.small, `${title} · ${of} · continued`, this.widthMm), x: this.left, y: this.#y + 2, face: 'regular', sizePt: SIZE.small, tone: QUIET });
     this.#y += 6;
@@ -86,8 +89,10 @@ export class Sheet {
 
   heading(text: string): void {
     this.keep(18);
-    this.#y += 5;
-    this.put({ kind: 'path', d: line(this.left, this.#y - 2.2, this.left + this.widthMm, this.#y - 2.2), stroke: HAIRLINE });
+    // The last line of a table, or the edge of what is said loudest, is line enough.
+    const isRuled = this.#y - this.#ruledAt <= 4;
+    this.#y += isRuled ? 3 : 5;
+    if (!isRuled) this.rule(this.#y - 2.2);
     this.text(text, { face: 'strong', sizePt: SIZE.heading, afterMm: 1.6 });
   }
 
@@ -117,11 +122,18 @@ export class Sheet {
     this.#paragraph(details, 5);
     this.#y += 1;
     edge();
+    this.#ruledAt = this.#y;
     this.#y += 3;
   }
 
   #paragraph(text: string, indentMm: number): void {
     this.text(text, { indentMm });
+  }
+
+  /** A hairline right across. */
+  rule(y: number): void {
+    this.put({ kind: 'path', d: line(this.left, y, this.left + this.widthMm, y), stroke: HAIRLINE });
+    this.#ruledAt = y;
   }
 
   /** A drawing of a given height across the page. */
@@ -175,6 +187,7 @@ export class Sheet {
     }
     this.#y = Math.max(this.#y, top + 12) + 1.4;
     this.put({ kind: 'path', d: line(this.left, this.#y, right, this.#y), stroke: RULE });
+    this.#ruledAt = this.#y;
     this.#y += 4;
   }
 }

@@ -1,8 +1,7 @@
 import type { Verdict } from '../../check/answer.ts';
-import type { Mark } from '../ink/Mark.ts';
 import { line } from '../ink/path.ts';
 import { type Face, MM_PER_POINT } from '../type/Fonts.ts';
-import { HAIRLINE, LEADING, QUIET, RULE, SIZE } from './look.ts';
+import { LEADING, QUIET, RULE, SIZE } from './look.ts';
 import type { Sheet } from './Sheet.ts';
 import { tickBox, verdictMark } from './verdictMarks.ts';
 
@@ -42,7 +41,7 @@ export function table(sheet: Sheet, columns: readonly Column[], rows: readonly R
       }
       sheet.space(1.4);
       sheet.text(row.group, { face: 'strong', sizePt, afterMm: 0.4 });
-      sheet.block(0.2, (y) => sheet.put(rule(sheet, y)));
+      sheet.block(0.2, (y) => sheet.rule(y));
       continue;
     }
     const cells = row.cells.map((cell, at) => linesOf(sheet, cell, places[at]?.widthMm ?? 20, sizePt));
@@ -58,7 +57,7 @@ export function table(sheet: Sheet, columns: readonly Column[], rows: readonly R
       const [first, count] = [from, fits];
       sheet.block(heightOf(count), (y) => {
         cells.forEach((cell, at) => drawCell(sheet, cell, { ...(places[at] as Place), y, first, count, step, sizePt, heightMm: heightOf(count), align: columns[at]?.align ?? 'start' }));
-        sheet.put(rule(sheet, y + heightOf(count)));
+        sheet.rule(y + heightOf(count));
       });
       from += fits;
     }
@@ -82,8 +81,6 @@ function placesOf(sheet: Sheet, columns: readonly Column[]): Place[] {
     return place;
   });
 }
-
-const rule = (sheet: Sheet, y: number): Mark => ({ kind: 'path', d: line(sheet.left, y, sheet.left + sheet.widthMm, y), stroke: HAIRLINE });
 
 function drawHead(sheet: Sheet, columns: readonly Column[], places: readonly Place[]): void {
   const lines = columns.map(({ says }, at) => sheet.fonts.lines('regular', SIZE.small, says, places[at]?.widthMm ?? 20));

@@ -81,8 +81,8 @@ function headLine(worst: Answer, asks: string, group: readonly Answer[], { paint
   return `${paint.mark(worst.verdict)} ${paint.verdict(worst.verdict, worst.verdict.padEnd(8))}${paint.loadLine(worst.use, worst.verdict)} ${use}  ${lines.map(paint.strong).join('\n')}${told}`;
 }
 
-/** A use beyond the scale is only told to be beyond it. */
-const printUse = (use: number): string => (use >= 100 ? '>99' : use.toFixed(2));
+/** A use far beyond the scale needs no hundredths, and one beyond all measure is only told to be beyond it. */
+const printUse = (use: number): string => (use >= 100 ? '>99' : use.toFixed(use >= 10 ? 1 : 2));
 
 function findings(answers: readonly Answer[], options: CheckTextOptions): string[] {
   if (options.working || options.all) return sameFindings(answers).flatMap((group) => finding([group], options));
@@ -161,7 +161,7 @@ function doubtRows(doubt: Doubt | undefined, { system, nameOf }: CheckTextOption
 }
 
 function restText(figure: Figure, { system, nameOf, paint }: CheckTextOptions): string {
-  const bound = (value: number) => printNumber(inSystem({ value, unit: figure.unit }, system).value);
+  const bound = (value: number) => printNumber(figure.unit === 'share' ? value * 100 : inSystem({ value, unit: figure.unit }, system).value);
   const bounds = figure.low === figure.high ? '' : ` (${bound(figure.low)} to ${bound(figure.high)})`;
   return `${nameOf(figure.path)} ${printAmount({ value: figure.value, unit: figure.unit }, system)}${bounds} ${figure.basis} ${paint.dim(figure.path)}`;
 }

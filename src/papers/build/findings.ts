@@ -31,6 +31,6 @@ function row(sheet: Sheet, { says, use = 0, verdict }: Answer): void {
   sheet.block(height, (y) => {
     const right = sheet.left + sheet.widthMm;
     sheet.put(...verdictMark(verdict, sheet.left + 1.6, y + 2.4), ...lines.map((text, at) => ({ kind: 'text' as const, text, x: sheet.left + 5, y: y + 3.3 + at * 3.5, face: 'regular' as const, sizePt: SIZE.small })));
-    sheet.put(...loadLine(use, verdict, { x: right - SCALE_MM - 10, y: y + 2.4, widthMm: SCALE_MM }), { kind: 'text', text: use >= 100 ? '>99' : use.toFixed(2), x: right, y: y + 3.3, face: 'strong', sizePt: SIZE.small, align: 'end' });
+    sheet.put(...loadLine(use, verdict, { x: right - SCALE_MM - 10, y: y + 2.4, widthMm: SCALE_MM }), { kind: 'text', text: use >= 100 ? '>99' : use.toFixed(use >= 10 ? 1 : 2), x: right, y: y + 3.3, face: 'strong', sizePt: SIZE.small, align: 'end' });
   });
 }

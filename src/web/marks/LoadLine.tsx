@@ -12,6 +12,6 @@ export function LoadLine({ use, verdict, bounds }: { readonly use: number | unde
 }
 
 /** A use beyond the scale is only told to be beyond it. */
-export const printUse = (use: number): string => (use >= 100 ? '>99' : use.toFixed(2));
+export const printUse = (use: number): string => (use >= 100 ? '>99' : use.toFixed(use >= 10 ? 1 : 2));
 
 const shareOf = (use: number): number => Math.min(use, 2) / 2;

@@ -1,21 +1,23 @@
 import type * as z from 'zod';
 import type { AnyCalculator } from '../calc/calculator.ts';
+import { hanging, wrap } from './wrap.ts';
 
 type Contract = AnyCalculator['contract'];
 
 /** A calculator's contract as text: inputs, results, formula, source, example. */
-export function aboutCalculator(contract: Contract): string {
+export function aboutCalculator(contract: Contract, columns: number): string {
   const inputs = describeInputs(contract.inputs, '');
   const results = Object.entries(contract.results as Record<string, string>);
   const widest = Math.max(...inputs.map(({ key }) => key.length), ...results.map(([key]) => key.length));
-  const row = (key: string, text: string) => `  ${key.padEnd(widest)}  ${text}`;
+  const row = (key: string, text: string) => hanging(`  ${key.padEnd(widest)}  `, text, columns, ' '.repeat(widest + 4));
+  const said = (text: string) => wrap(text, columns, '  ');
   const example = contract.examples[0];
   return [
-    `${contract.name}: ${contract.sentence}`,
+    wrap(`${contract.name}: ${contract.sentence}`, columns),
     '', 'takes', ...inputs.map(({ key, says }) => row(key, says)),
     '', 'gives', ...results.map(([key, says]) => row(key, says)),
-    '', 'formula', `  ${contract.formula}`,
-    '', 'source', `  ${contract.source}`,
+    '', 'formula', said(contract.formula),
+    '', 'source', said(contract.source),
     '', `example (${example.source})`, `  setworthy calc ${contract.name} '${JSON.stringify(example.given)}'`, `  gives ${Object.entries(example.gives).map(([key, printed]) => `${key} ${String(printed)}`).join(', ')}`,
     '',
   ].join('\n');

@@ -3,7 +3,7 @@ import type { Curve, PullOutcome } from '../calc/focus/pull/outcome.ts';
 import { type System, printAmount, printNumber } from '../units/print.ts';
 import { bandPlot } from './bandPlot.ts';
 import type { Paint } from './paint.ts';
-import { wrap } from './wrap.ts';
+import { hanging, wrap } from './wrap.ts';
 
 /** A simulated shot, as it is told. */
 export interface PulledShot {
@@ -35,8 +35,8 @@ export function pullText(shot: PulledShot, look: Look): string {
   const key = look.unicode ? '● half the takes within   ░ from one in ten to nine in ten   ─ from here on it is soft' : 'o half the takes within   : from one in ten to nine in ten   - from here on it is soft';
   return `${[
     head.join('\n'),
-    summary(shot),
-    `Blur over what counts as sharp, ${printAmount({ value: given.circleOfConfusionMm, unit: 'mm' }, look.system)} on the sensor\n${plot}\n${paint.dim(key)}`,
+    summary(shot, columns),
+    `Blur over what counts as sharp, ${printAmount({ value: given.circleOfConfusionMm, unit: 'mm' }, look.system)} on the sensor\n${plot}\n${paint.dim(wrap(key, columns))}`,
     whatIf(shot, look),
     changes(shot, look),
     ...outcome.limits.map((limit) => paint.dim(wrap(limit, columns))),
@@ -47,7 +47,7 @@ export function pullText(shot: PulledShot, look: Look): string {
 
 const percent = (share: number): string => `${printNumber(share * 100, 3)} %`;
 
-function summary({ given, outcome, wished }: PulledShot): string {
+function summary({ given, outcome, wished }: PulledShot, columns: number): string {
   const soft = `${printNumber(outcome.longestSoftS, 2)} s (worst tenth ${printNumber(outcome.longestSoftWorstTenthS, 2)} s)`;
   const byPicture = given.way === 'picture' || given.way === 'both';
   const rows = [
@@ -59,7 +59,7 @@ function summary({ given, outcome, wished }: PulledShot): string {
     ...(byPicture ? [['seen', `blur from ${printNumber(given.visibleBlurMm / given.circleOfConfusionMm, 2)} times what counts as sharp on`]] : []),
     ...(outcome.wantedDegPerS > 0 && Number.isFinite(outcome.motorDegPerS) ? [['ring', `turns up to ${printNumber(outcome.wantedDegPerS)}°/s; the motor makes ${printNumber(outcome.motorDegPerS)}°/s`]] : []),
   ];
-  return rows.map(([label = '', text = '']) => `${label.padEnd(6)} ${text}`).join('\n');
+  return rows.map(([label = '', text = '']) => hanging(`${label.padEnd(6)} `, text, columns, ' '.repeat(7))).join('\n');
 }
 
 const AXES: Record<Curve['axis'], string> = {
@@ -87,8 +87,8 @@ function whatIfTable(curves: readonly Curve[], { given, tStop }: PulledShot, pai
       return cells;
     }),
   );
-  const head = [`What if, ${given.whatIf?.trials ?? 0} takes each`, '', 'sharp', 'worst tenth', 'longest soft', ''];
-  return table([head, ...rows], paint);
+  const head = ['', '', 'sharp', 'worst tenth', 'longest soft', ''];
+  return `${paint.strong(`What if, ${given.whatIf?.trials ?? 0} takes each`)}\n${table([head, ...rows], paint)}`;
 }
 
 function isPlanned(axis: Curve['axis'], at: number | string, given: PullGiven): boolean {
@@ -118,7 +118,7 @@ function changes({ outcome }: PulledShot, { paint }: Look): string {
   const rows = telling.map(({ change, gain, standardError, shareSharp, longestSoftS }) => [
     change, percent(shareSharp), `${gain < 0 ? '−' : '+'}${printNumber(Math.abs(gain) * 100, 2)} ± ${printNumber(standardError * 100, 2)}`, `${printNumber(longestSoftS, 2)} s`,
   ]);
-  return table([['What helps most, each alone, on the same takes', 'sharp', 'points', 'longest soft'], ...rows], paint);
+  return `${paint.strong('What helps most, each alone, on the same takes')}\n${table([['', 'sharp', 'points', 'longest soft'], ...rows], paint)}`;
 }
 
 /** Columns apart by two spaces; the first to the left, numbers to the right. */

@@ -6,6 +6,7 @@ import { nearestName } from '../../faults/nearestName.ts';
 import { readJson } from '../../shoot/readJson.ts';
 import { aboutCalculator } from '../aboutCalculator.ts';
 import { Refusal } from '../Refusal.ts';
+import { hanging } from '../wrap.ts';
 import { EXIT, type World } from '../World.ts';
 
 export const summary = 'Works out one formula: lists them, explains one, answers one case or a line for each line of input';
@@ -27,7 +28,7 @@ async function calc(world: World, name: string | undefined, json: string | undef
     throw new Refusal('', [{ path: '', message: `There is no calculator "${name}".`, cure: near === undefined ? 'setworthy calc lists them.' : `Did you mean "${near}"?` }]);
   }
   const calculator = await load();
-  if (about) return world.out(aboutCalculator(calculator.contract));
+  if (about) return world.out(aboutCalculator(calculator.contract, world.columns));
   if (json !== undefined) return answerLine(world, calculator, json);
   for await (const line of world.lines()) if (line.trim() !== '') answerLine(world, calculator, line);
 }
@@ -43,7 +44,7 @@ function nearestCalculator(name: string): string | undefined {
 async function list(world: World): Promise<void> {
   const names = Object.keys(catalogue);
   const widest = Math.max(...names.map((name) => name.length));
-  for (const [name, load] of Object.entries(catalogue)) world.out(`${name.padEnd(widest)}  ${(await load()).contract.sentence}\n`);
+  for (const [name, load] of Object.entries(catalogue)) world.out(`${hanging(`${name.padEnd(widest)}  `, (await load()).contract.sentence, world.columns, ' '.repeat(widest + 2))}\n`);
 }
 
 /** One compact line of JSON for one case; a bad case gets its fault in place, and the others go on. */

@@ -15,7 +15,7 @@ import { mustBeNamed, writeWhole } from '../files.ts';
 import { paintFor } from '../paint.ts';
 import { Refusal, valueOrRefuse } from '../Refusal.ts';
 import type { World } from '../World.ts';
-import { wrap } from '../wrap.ts';
+import { hanging, wrap } from '../wrap.ts';
 
 export const summary = 'Makes a first shoot of typical parts from a few answers';
 
@@ -56,7 +56,7 @@ async function makeNew(world: World, file: string, options: Readonly<Record<stri
   const checker = new Checker(shoot, questions);
   const found = checker.answers();
   const paint = paintFor(world);
-  const first = measureFirst(checker, found).slice(0, 5).map(({ says, how }) => `  ${says}: ${how}`);
+  const first = measureFirst(checker, found).slice(0, 5).map(({ says, how }) => hanging('  ', `${says}: ${how}`, world.columns, '    '));
   world.out(`Written: ${file}\n${summaryLine(found, paint)}\n`);
   if (first.length > 0) world.out(`\nMeasure these first; most answers rest on them:\n${first.join('\n')}\n`);
   world.out(`\nNext: setworthy check ${file}\n`);

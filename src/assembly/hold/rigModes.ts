@@ -1,14 +1,30 @@
 import type { Mode } from '../../calc/mechanics/network/modes.ts';
 import type { Ledger } from '../../shoot/ledger/Ledger.ts';
-import { type Variation, rigNetwork } from './rigNetwork.ts';
+import { type RigNetwork, type Variation, rigNetwork } from './rigNetwork.ts';
+import { heldFast } from './underWeight.ts';
 
-/** Enough to pass over the six ways in which the whole rig moves on what holds it. */
-const MODES = 10;
+/** Six ways in which the whole rig moves on what holds it, and some of its own. */
+const ON_GROUND = 10;
+/** More are of no use to somebody with a screwdriver. */
+const OF_ITS_OWN = 3;
 
 /** The lowest swings of a camera build on what holds it, slowest first; none where nothing is placed or some pieces move freely. */
 export function rigModes(ledger: Ledger, setup: string, glass: string, variation?: Variation): readonly Mode[] {
-  return ledger.cell(`rig modes|${setup}|${glass}|${variation?.key ?? ''}`, () => {
-    const rig = rigNetwork(ledger, setup, glass, variation);
-    return rig === undefined || rig.network.freeMotions.length > 0 ? [] : rig.network.modes(MODES);
-  });
+  return ledger.cell(`rig modes|${setup}|${glass}|${variation?.key ?? ''}`, () => modesOf(rigNetwork(ledger, setup, glass, variation), ON_GROUND));
 }
+
+/**
+ * The rig whose swings are its own: held fast at what it stands on, so that no give of the ground hides or lends any; free where it stands on nothing.
+ * So held, more mass never swings faster and a stiffer joint never slower.
+ */
+export function swungRig(ledger: Ledger, setup: string, glass: string, variation?: Variation): RigNetwork | undefined {
+  const onGround = rigNetwork(ledger, setup, glass, variation);
+  return onGround === undefined || onGround.stands.contacts.length === 0 ? onGround : heldFast(ledger, setup, glass, variation);
+}
+
+/** The lowest swings of the rig itself, slowest first. */
+export function ownModes(ledger: Ledger, setup: string, glass: string, variation?: Variation): readonly Mode[] {
+  return ledger.cell(`own modes|${setup}|${glass}|${variation?.key ?? ''}`, () => modesOf(swungRig(ledger, setup, glass, variation), OF_ITS_OWN));
+}
+
+const modesOf = (rig: RigNetwork | undefined, count: number): readonly Mode[] => (rig === undefined || rig.network.freeMotions.length > 0 ? [] : rig.network.modes(count));

@@ -1,6 +1,6 @@
 import type { JointHold } from '../../assembly/hold/jointHold.ts';
-import { rigModes } from '../../assembly/hold/rigModes.ts';
-import { type RigNetwork, type Variation, rigNetwork } from '../../assembly/hold/rigNetwork.ts';
+import { ownModes, swungRig } from '../../assembly/hold/rigModes.ts';
+import type { RigNetwork, Variation } from '../../assembly/hold/rigNetwork.ts';
 import type { Mode } from '../../calc/mechanics/network/modes.ts';
 import type { Ledger } from '../../shoot/ledger/Ledger.ts';
 import type { SetupGlass } from '../subjects.ts';
@@ -12,19 +12,16 @@ export interface OwnSwing {
 }
 
 /**
- * The lowest swings of the rig itself, slowest first. A person or a head that gives under the whole of it is no weakness of the rig: a
- * swing with half its energy or more there is passed over. Empty where nothing is placed or some pieces move freely.
+ * The lowest swings of the rig itself, slowest first. A person or a head that gives under the whole of it is no weakness of the rig: it is held
+ * fast there. Empty where nothing is placed or some pieces move freely.
  */
 export function ownSwings(ledger: Ledger, { setup, glass }: SetupGlass, variation?: Variation): readonly OwnSwing[] {
   return ledger.cell(`own swings|${setup}|${glass}|${variation?.key ?? ''}`, () => {
-    const rig = rigNetwork(ledger, setup, glass, variation);
-    if (rig === undefined) return [];
-    return rigModes(ledger, setup, glass, variation).map((mode) => ({ mode, shares: sharesOf(rig, mode) })).filter(({ shares }) => groundShare(shares) < 0.5);
+    const rig = swungRig(ledger, setup, glass, variation);
+    return rig === undefined ? [] : ownModes(ledger, setup, glass, variation).map((mode) => ({ mode, shares: sharesOf(rig, mode) }));
   });
 }
 
 /** Of a swing's energy, how much each joint and the ground hold, the most first. */
 export const sharesOf = ({ springs }: RigNetwork, { springShares }: Mode): OwnSwing['shares'] =>
   springs.map((spring, at) => ({ spring, share: springShares[at]?.reduce((sum, one) => sum + one, 0) ?? 0 })).toSorted((a, b) => b.share - a.share);
-
-const groundShare = (shares: OwnSwing['shares']): number => shares.filter(({ spring }) => spring === 'ground').reduce((sum, one) => sum + one.share, 0);

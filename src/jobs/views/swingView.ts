@@ -63,7 +63,7 @@ export function swingView(shoot: Shoot, subject: SetupGlass): View<SwingView> {
     const standing = standingIn(ledger, subject, rig);
     const swings = ownSwings(ledger, subject).slice(0, SHOWN).map((swing) => swingOf(standing, swing, { nameOf, wordsOf: (joint) => carriedWords(ledger, subject.setup, subject.glass, joint) }));
     if (swings.length === 0) throw new Error(`nothing in the rig itself swings, only what holds it gives.${rig.unweighed.length > 0 ? ` No mass is entered for ${rig.unweighed.map(({ name }) => name).join(', ')}.` : ''}`);
-    return { build: ledger.at(`setups/${subject.setup}/camera`) as string, sizeMm: sizeOf(standing), stands: rig.stands.says, swings, notes: notesOf(rig) };
+    return { build: ledger.at(`setups/${subject.setup}/camera`) as string, sizeMm: sizeOf(standing), stands: rig.stands.contacts.length === 0 ? rig.stands.says : 'held fast where it stands', swings, notes: notesOf(rig) };
   });
 }
 

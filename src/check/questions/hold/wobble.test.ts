@@ -1,3 +1,4 @@
+import { fc, test as property } from '@fast-check/vitest';
 import { expect, test } from 'vitest';
 import { askOne } from '../../../../test/ask.ts';
 import { type Draft, tinyShoot } from '../../../../test/tinyShoot.ts';
@@ -29,12 +30,25 @@ const onFoot = (nodding: number) =>
     draft.builds.camera.joints = { ...draft.builds.camera.joints, weight: { a: 'body/top', b: 'weight/foot' } };
   });
 
-test('a weight on a nodding foot swings a little slower than √(k/(m·l²))/2π, for the head gives as well', () => {
+test('a weight on a nodding foot swings at √(1/(c·m))/2π, c the give of the foot and of the screw under the camera', () => {
+  // The foot nods at 20 N·m/rad 0.2 m below the weight, the camera’s screw at 900 (standards/jointTypes) 0.26 m below it: 0.2²/20 + 0.26²/900 m/N. The camera’s own mass takes next to nothing.
+  const giveMPerN = 0.2 ** 2 / 20 + 0.26 ** 2 / 900;
   const hz = askOne(wobble, onFoot(20), 'glass=normal').has?.amount.value ?? Number.NaN;
-  // √(20/(1 × 0.2²))/2π = 3.559 Hz with the camera nailed down. The head nods at 400 N·m/rad (standards/jointTypes), 0.26 m below the weight: the give at the weight grows from 0.2²/20 by 0.26²/400 m/N,
-  // which alone makes 3.417 Hz; the camera’s own mass on the head takes a little more.
-  expect(hz).toBeLessThan(3.417);
-  expect(hz).toBeGreaterThan(3.417 * 0.97);
+  expect(hz / (Math.sqrt(1 / giveMPerN) / (2 * Math.PI))).toBeCloseTo(1, 2);
+});
+
+property.prop([fc.constantFrom('body', 'focuser', 'motor', 'taking-58'), fc.double({ min: 1, max: 20, noNaN: true })])('more mass anywhere never swings faster (Rayleigh)', (part, times) => {
+  const heavier = frequency((draft) => {
+    draft.kit.parts[part].massG *= times;
+  });
+  expect(heavier).toBeLessThanOrEqual(frequency() * (1 + 1e-6));
+});
+
+property.prop([fc.double({ min: 1 / 3, max: 3, noNaN: true })])('all joints stiffer by a share swing faster by no more than its root, and never slower (Rayleigh)', (times) => {
+  const [before, after] = [frequency(), frequency((draft) => (draft.assumptions = { ...draft.assumptions, 'hold.stiffness': times }))];
+  const [least, most] = [Math.min(1, Math.sqrt(times)), Math.max(1, Math.sqrt(times))];
+  expect(after / before).toBeGreaterThanOrEqual(least - 1e-6);
+  expect(after / before).toBeLessThanOrEqual(most + 1e-6);
 });
 
 test('what a second screw would do is what it does once the joint is as stiff', () => {

@@ -9,7 +9,7 @@ import type { Asking } from '../../Asking.ts';
 import { cannotJudge, judgeRatio } from '../../judge.ts';
 import { origin } from '../../origin.ts';
 import { allWeighed } from '../../quantities/allWeighed.ts';
-import { forceNotes } from '../../quantities/forceNotes.ts';
+import { forceNotes, stiffnessWords } from '../../quantities/forceNotes.ts';
 import { heldByNothing } from '../../quantities/heldByNothing.ts';
 import { ownSwings } from '../../quantities/ownSwings.ts';
 import { question } from '../../question.ts';
@@ -20,7 +20,7 @@ export const wobble = question({
   asks: 'Is the rig stiff enough not to swing by itself?',
   kind: 'studied',
   explains:
-    'The placed pieces as rigid bodies, their joints as springs in their own axes, rods as beams between their clamps, held where the purpose says (head, shoulder, hands; free where nothing holds it). The lowest frequency at which the rig itself swings (not the person or head under all of it) is held against what steps and hands excite; ' +
+    'The placed pieces as rigid bodies, their joints as springs in their own axes, rods as beams between their clamps, held fast where the purpose says that it stands (head, shoulder, vehicle, gimbal; free where nothing holds it): the give of a person or of the legs is not the rig’s. The lowest frequency at which it swings is held against what steps and hands excite; ' +
     'the joint with the largest share of the swing’s energy rules it, and a second contact there helps most. Stiffnesses that were not measured are estimates, a third to three times: read the order of the joints, not the hertz.',
   sources: ['finite elements of beams and springs: Logan, A First Course in the Finite Element Method', 'stiffness of joints: estimates; hang a known weight on a known arm to measure one'],
   subjects: eachGlass,
@@ -30,7 +30,7 @@ export const wobble = question({
     const { network, stands } = rig;
     if (network.freeMotions.length > 0) return heldByNothing(asking.ledger, { setup, glass }, rig);
     const swing = ownSwings(asking.ledger, { setup, glass })[0];
-    if (swing === undefined) return cannotJudge('Nothing in the rig itself swings: only what holds it gives.');
+    if (swing === undefined) return cannotJudge('Nothing in the rig itself swings: none of its joints gives.');
     const { mode, shares } = swing;
     const ruling = shares.find(({ spring }) => spring !== 'ground')?.spring;
     const wanted = asking.assume(hold.wobbleHz);
@@ -41,7 +41,7 @@ export const wobble = question({
     }));
     return allWeighed(judgeRatio({
       needs: { amount: { value: wanted.value, unit: 'Hz' }, from: `above what steps and hands excite ${origin(wanted)}` },
-      has: { amount: { value: mode.frequencyHz, unit: 'Hz' }, from: `lowest swing of the rig itself, ${stands.says}` },
+      has: { amount: { value: mode.frequencyHz, unit: 'Hz' }, from: `lowest swing of the rig itself, ${stands.contacts.length === 0 ? stands.says : 'held fast where it stands'} (${stiffnessWords(asking)})` },
       says: { holds: `The rig is stiff; ${where} gives first.`, tight: `The rig is only just stiff enough; ${where} gives first.`, fails: `The rig swings at ${printNumber(mode.frequencyHz, 2)} Hz: ${where} gives most.` },
       steps,
       mends: 0.9 * mode.frequencyHz < wanted.value ? mends(asking, { setup, glass }, rig, { ruling, hz: mode.frequencyHz, wantedHz: wanted.value }) : [],

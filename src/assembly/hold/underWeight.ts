@@ -30,9 +30,3 @@ export function underWeight(ledger: Ledger, setup: string, glass: string, variat
 }
 
 const AXES: readonly Vector[] = [[1, 0, 0], [0, 1, 0], [0, 0, 1]];
-
-/** Twenty-six ways to pull, evenly round: none is further than 28° from the nearest. */
-export const EVERY_WAY: readonly Vector[] = [-1, 0, 1].flatMap((x) => [-1, 0, 1].flatMap((y) => [-1, 0, 1].flatMap((z): Vector[] => {
-  const length = Math.hypot(x, y, z);
-  return length === 0 ? [] : [[x / length, y / length, z / length]];
-})));

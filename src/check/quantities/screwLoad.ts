@@ -1,7 +1,6 @@
 import type { JointHold } from '../../assembly/hold/jointHold.ts';
-import { EVERY_WAY, underWeight } from '../../assembly/hold/underWeight.ts';
+import { underWeight } from '../../assembly/hold/underWeight.ts';
 import { SCREWED } from '../../assembly/mates.ts';
-import type { Vector } from '../../assembly/placing/Transform.ts';
 import type { Wrench } from '../../calc/mechanics/network/forces.ts';
 import { threadStress } from '../../calc/mechanics/threadStress.ts';
 import { hold } from '../../standards/assumptions/hold.ts';
@@ -9,6 +8,7 @@ import { mechanics } from '../../standards/assumptions/mechanics.ts';
 import { CAMERA_SCREW } from '../../standards/threads.ts';
 import type { Asking } from '../Asking.ts';
 import type { SetupGlass } from '../subjects.ts';
+import { type AlongAxes, type PullAndNod, hardestAttitude } from './hardestAttitude.ts';
 import { type JointScrew, jointScrew } from './jointScrew.ts';
 
 /** What the worst attitude asks of the screws of a joint, jolts included, and what they bear. */
@@ -48,7 +48,7 @@ export function screwLoad(asking: Asking, { setup, glass }: SetupGlass, path: st
   if (solved === undefined || held === undefined || held === 'ground' || !isScrewed(held)) return undefined;
   const purpose = asking.ledger.at(`builds/${asking.ledger.at(`setups/${setup}/camera`) as string}/purpose`);
   const jolts = asking.assume(purpose === 'vehicle' ? mechanics.vehicleFactor : mechanics.handlingFactor).value;
-  const along = solved.springsAlongAxes().map((all) => all[at]?.onB ?? NOTHING) as unknown as Along;
+  const along = solved.springsAlongAxes().map((all) => all[at]?.onB ?? NOTHING) as unknown as AlongAxes;
   return worstWay(asking, held, along, jolts);
 }
 
@@ -56,18 +56,16 @@ const NOTHING: Wrench = { forceN: [0, 0, 0], momentNm: [0, 0, 0] };
 /** Whether screws hold it: threads on both sides, not a shape that stands in for them. */
 export const isScrewed = ({ joint: { a, b }, type }: Pick<JointHold, 'joint' | 'type'>): boolean => type.name.includes('screw') && [a, b].every(({ point }) => SCREWED.has(point.kind));
 
-function worstWay(asking: Asking, held: JointHold, along: Along, jolts: number): ScrewLoad {
+function worstWay(asking: Asking, held: JointHold, along: AlongAxes, jolts: number): ScrewLoad {
   const screw = jointScrew(asking, held.joint);
   const nut = asking.assume(mechanics.nutFactor);
   const { diameterMm, pitchMm, series } = screw.thread;
   const preloadOf = ({ torqueNm, screws }: Tightened) => (screws * torqueNm) / (nut.value * diameterMm * 1e-3);
   // Faces on a ring open at the rim where the force leaves its core, (ro² + ri²)/4ro.
   const coreM = ((screw.outerMm ** 2 + screw.innerMm ** 2) / (4 * screw.outerMm)) * 1e-3;
-  const opens = ({ pullN, nodNm }: Asked) => pullN + nodNm / coreM;
-  const worst = EVERY_WAY.reduce<Asked>((most, way) => {
-    const one = askedFrom(along, way, jolts);
-    return opens(one) > opens(most) ? one : most;
-  }, { pullN: 0, nodNm: 0 });
+  const opens = ({ pullN, nodNm }: PullAndNod) => pullN + nodNm / coreM;
+  const asked = hardestAttitude(along, coreM);
+  const worst = { pullN: jolts * asked.pullN, nodNm: jolts * asked.nodNm };
   // Until the faces open the screw carries its tightening, from then on what hangs on it (tilting about the rim).
   const pulledN = worst.pullN + worst.nodNm / (screw.outerMm * 1e-3);
   const screwOf = (tightened: Tightened) => Math.max(preloadOf(tightened), pulledN) / tightened.screws;
@@ -81,17 +79,6 @@ function worstWay(asking: Asking, held: JointHold, along: Along, jolts: number):
     hold: held, screw, preloadN, ...worst, opening: opens(worst) / preloadN, screwN, bearsN, weaker: coreN < socketN ? 'core' : 'socket', stressMPa,
     useWith: (tightened) => Math.max(opens(worst) / preloadOf(tightened), screwOf(tightened) / bearsN),
   };
-}
-
-type Along = readonly [Wrench, Wrench, Wrench];
-type Asked = Pick<ScrewLoad, 'pullN' | 'nodNm'>;
-
-/** What pulls a joint apart along its z and nods it, with the weight one way: a mix of what it carries along each axis. */
-function askedFrom(along: Along, [x, y, z]: Vector, jolts: number): Asked {
-  const [alongX, alongY, alongZ] = along;
-  const pullN = -(x * alongX.forceN[2] + y * alongY.forceN[2] + z * alongZ.forceN[2]);
-  const nod = (way: 0 | 1): number => x * alongX.momentNm[way] + y * alongY.momentNm[way] + z * alongZ.momentNm[way];
-  return { pullN: jolts * Math.max(0, pullN), nodNm: jolts * Math.sqrt(nod(0) ** 2 + nod(1) ** 2) };
 }
 
 /** Camera screws stand out by a fixed length; others go in by their diameter. Common practice. */

@@ -23,7 +23,7 @@ export const screw = question<Screwed>({
   asks: 'Does every screw hold what hangs on it?',
   kind: 'immediate',
   explains:
-    'What each joint carries is worked out on the placed rig, held fast at what it stands on, in twenty-six attitudes all round, with a factor for jolts. A tightened screw presses two faces together on a ring; a pull and a nod take that pressure away on one side, and where the force leaves the core of the ring, (ro² + ri²)/4ro, the faces open at the rim: ' +
+    'What each joint carries is worked out on the placed rig, held fast at what it stands on, in the attitude that is hardest on it, with a factor for jolts. A tightened screw presses two faces together on a ring; a pull and a nod take that pressure away on one side, and where the force leaves the core of the ring, (ro² + ri²)/4ro, the faces open at the rim: ' +
     'from there on the joint nods, works and comes loose. The force in the screw itself, its tightening or what hangs on it, is held against what its core bears, twisted as it is, and against the thread of a socket in aluminium. Of all glasses the build is used with, the one that asks most counts. How firmly a screw is really turned, and how wide its faces touch, decide: enter them (torqueNm of the joint, contactMm of the point).',
   sources: ['no opening of a bolted joint at working load: VDI 2230, from memory', 'core of an annulus: strength of materials', 'stress areas: ASME B1.1, ISO 898-1', 'torque and preload: Bickford, Shigley'],
   subjects: screwed,

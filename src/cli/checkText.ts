@@ -6,7 +6,7 @@ import type { Figure } from '../shoot/ledger/figures.ts';
 import { amountsInWords } from '../units/amountsInWords.ts';
 import { type System, inSystem, printAmount, printNumber } from '../units/print.ts';
 import type { Paint } from './paint.ts';
-import { wrap } from './wrap.ts';
+import { shownLength, wrap } from './wrap.ts';
 
 export interface CheckTextOptions {
   readonly paint: Paint;
@@ -56,17 +56,23 @@ function inWordsOf(system: System, answer: Answer): Answer {
   return { ...answer, ...(Object.fromEntries(Object.entries(changed).filter(([, one]) => one !== undefined)) as Partial<Answer>) };
 }
 
-/** The verdicts of a check in one line: "1 fails · 2 tight · 9 good". */
-export function summaryLine(answers: readonly Answer[], paint: Paint): string {
+/** The verdicts of a check in one line, or more where it is too wide: "1 fails · 2 tight · 9 good". */
+export function summaryLine(answers: readonly Answer[], paint: Paint, columns = Infinity): string {
   const counts = countVerdicts(answers);
   const words = (['fails', 'unknown', 'tight', 'good', 'pending'] as const).filter((verdict) => counts[verdict] > 0);
   const said = words.map((verdict) => `${paint.mark(verdict)} ${counts[verdict]} ${verdict}`);
   if (counts['not entered'] > 0) said.push(`${counts['not entered']} not entered yet`);
-  return said.join('   ');
+  const lines: string[] = [];
+  for (const one of said) {
+    const line = lines.at(-1);
+    if (line === undefined || shownLength(line) + 3 + shownLength(one) > columns) lines.push(one);
+    else lines[lines.length - 1] = `${line}   ${one}`;
+  }
+  return lines.join('\n');
 }
 
 function summaryOf(title: string, answers: readonly Answer[], { paint, none, columns }: CheckTextOptions): string {
-  return `${paint.strong(title)}\n${answers.length === 0 ? wrap(none, columns) : summaryLine(answers, paint)}`;
+  return `${paint.strong(title)}\n${answers.length === 0 ? wrap(none, columns) : summaryLine(answers, paint, columns)}`;
 }
 
 function headLine(worst: Answer, asks: string, group: readonly Answer[], { paint, columns }: CheckTextOptions): string {

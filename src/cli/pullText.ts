@@ -66,20 +66,21 @@ const AXES: Record<Curve['axis'], string> = {
   pictureDelayMs: 'picture delay', fNumber: 'stop', focalLengthMm: 'focal length', speed: 'speed', marksPerMove: 'marks in each move', mode: 'transmitter mode',
 };
 
-function whatIf(shot: PulledShot, { paint, columns }: Look): string {
+function whatIf(shot: PulledShot, look: Look): string {
+  const { columns } = look;
   const { outcome } = shot;
   if (outcome.whatIf.length === 0) return '';
   const isFlat = ({ points }: Curve): boolean => points.every(({ shareSharp }) => Math.abs(shareSharp - outcome.shareSharp) < LEAST_MOVED);
   const [flat, telling] = [outcome.whatIf.filter(isFlat), outcome.whatIf.filter((curve) => !isFlat(curve))];
   const folded = flat.length === 0 ? '' : wrap(`${telling.length === 0 ? 'What if: n' : 'N'}o other ${listed(flat.map(({ axis }) => AXES[axis]))} that was tried moves the sharp share by half a point: it stays about ${percent(outcome.shareSharp)}.`, columns);
-  return [telling.length === 0 ? '' : whatIfTable(telling, shot, paint), folded].filter((block) => block !== '').join('\n');
+  return [telling.length === 0 ? '' : whatIfTable(telling, shot, look), folded].filter((block) => block !== '').join('\n');
 }
 
 /** Half a point: less is noise of the takes. */
 const LEAST_MOVED = 0.005;
 const listed = (names: readonly string[]): string => (names.length < 2 ? names.join('') : `${names.slice(0, -1).join(', ')} or ${names.at(-1) ?? ''}`);
 
-function whatIfTable(curves: readonly Curve[], { given, tStop }: PulledShot, paint: Paint): string {
+function whatIfTable(curves: readonly Curve[], { given, tStop }: PulledShot, look: Look): string {
   const rows = curves.flatMap(({ axis, points }) =>
     points.map((point, at) => {
       const planned = isPlanned(axis, point.at, given);
@@ -88,7 +89,7 @@ function whatIfTable(curves: readonly Curve[], { given, tStop }: PulledShot, pai
     }),
   );
   const head = ['', '', 'sharp', 'worst tenth', 'longest soft', ''];
-  return `${paint.strong(`What if, ${given.whatIf?.trials ?? 0} takes each`)}\n${table([head, ...rows], paint)}`;
+  return `${look.paint.strong(`What if, ${given.whatIf?.trials ?? 0} takes each`)}\n${table([head, ...rows], look)}`;
 }
 
 function isPlanned(axis: Curve['axis'], at: number | string, given: PullGiven): boolean {
@@ -110,7 +111,7 @@ function valueOf(axis: Curve['axis'], at: number | string, given: PullGiven, tSt
 /** Half a tenth of a point. */
 const LEAST_TOLD = 0.0005;
 
-function changes({ outcome }: PulledShot, { paint }: Look): string {
+function changes({ outcome }: PulledShot, look: Look): string {
   if (outcome.changes.length === 0) return '';
   const telling = outcome.changes.filter(({ gain }) => Math.abs(gain) >= LEAST_TOLD);
   if (telling.length === 0) return 'No single change that was tried makes a difference.';
@@ -118,12 +119,21 @@ function changes({ outcome }: PulledShot, { paint }: Look): string {
   const rows = telling.map(({ change, gain, standardError, shareSharp, longestSoftS }) => [
     change, percent(shareSharp), `${gain < 0 ? '−' : '+'}${printNumber(Math.abs(gain) * 100, 2)} ± ${printNumber(standardError * 100, 2)}`, `${printNumber(longestSoftS, 2)} s`,
   ]);
-  return `${paint.strong('What helps most, each alone, on the same takes')}\n${table([['', 'sharp', 'points', 'longest soft'], ...rows], paint)}`;
+  return `${look.paint.strong('What helps most, each alone, on the same takes')}\n${table([['', 'sharp', 'points', 'longest soft'], ...rows], look)}`;
 }
 
-/** Columns apart by two spaces; the first to the left, numbers to the right. */
-function table(rows: readonly (readonly string[])[], paint: Paint): string {
+/** Columns apart by two spaces; the first to the left, over several lines where it would be too wide, numbers to the right. */
+function table(rows: readonly (readonly string[])[], { paint, columns }: Look): string {
   const widths = (rows[0] ?? []).map((_, at) => Math.max(...rows.map((row) => (row[at] ?? '').length)));
-  const lines = rows.map((row) => row.map((cell, at) => (at === 0 || at === row.length - 1 && cell === 'as planned' ? cell.padEnd(widths[at] ?? 0) : cell.padStart(widths[at] ?? 0))).join('  ').trimEnd());
+  const others = widths.slice(1).reduce((sum, width) => sum + width + 2, 0);
+  const first = Math.min(widths[0] ?? 0, Math.max(16, columns - others));
+  const lines = rows.flatMap(([name = '', ...cells]) => {
+    const [head = '', ...rest] = hanging('', name, first, '  ').split('\n');
+    return [lineOf([head, ...cells]), ...rest];
+  });
   return [paint.strong(lines[0] ?? ''), ...lines.slice(1)].join('\n');
+
+  function lineOf(row: readonly string[]): string {
+    return row.map((cell, at) => (at === 0 ? cell.padEnd(first) : at === row.length - 1 && cell === 'as planned' ? cell.padEnd(widths[at] ?? 0) : cell.padStart(widths[at] ?? 0))).join('  ').trimEnd();
+  }
 }

@@ -128,7 +128,7 @@ function table(rows: readonly (readonly string[])[], { paint, columns }: Look): 
   const others = widths.slice(1).reduce((sum, width) => sum + width + 2, 0);
   const first = Math.min(widths[0] ?? 0, Math.max(16, columns - others));
   const lines = rows.flatMap(([name = '', ...cells]) => {
-    const [head = '', ...rest] = hanging('', name, first, '  ').split('\n');
+    const [head = '', ...rest] = hanging('', name, first + 2, '  ').split('\n');
     return [lineOf([head, ...cells]), ...rest];
   });
   return [paint.strong(lines[0] ?? ''), ...lines.slice(1)].join('\n');

@@ -4,6 +4,7 @@ import { printNumber } from '../../units/print.ts';
 import { LEFT, lineThrough } from './scales.ts';
 
 const HEIGHT = 110;
+const LINE_PX = 16;
 
 /** Blur on the sensor over time, beside what counts as sharp and what the puller can see at all. */
 export function BlurStrip({ view, simulated, width, atS }: { readonly view: PullView; readonly simulated: Simulated | undefined; readonly width: number; readonly atS: number }) {
@@ -13,18 +14,20 @@ export function BlurStrip({ view, simulated, width, atS }: { readonly view: Pull
   const x = (timeS: number) => LEFT + (timeS / view.seconds) * (width - LEFT - 8);
   const y = (mm: number) => 8 + (1 - Math.min(mm, most) / most) * (HEIGHT - 20);
   const soft = view.blurMm.filter((mm) => mm > view.circleMm).length / view.blurMm.length;
-  const level = (mm: number, says: string, name: string) => (
+  // Two levels close together: the lower one is named below its line.
+  const close = visible !== undefined && Math.abs(y(visible) - y(view.circleMm)) < LINE_PX;
+  const level = (mm: number, says: string, name: string, below: boolean) => (
     <g className={`level ${name}`}>
       <path d={`M${LEFT} ${y(mm)}H${width}`} />
-      <text x={width - 4} y={y(mm) - 4} textAnchor="end">{says} {printNumber(mm * 1000, 2)} µm</text>
+      <text x={width - 4} y={y(mm) + (below ? 12 : -4)} textAnchor="end">{says} {printNumber(mm * 1000, 2)} µm</text>
     </g>
   );
   return (
     <figure className="blur-strip">
       <figcaption>Blur on the sensor, focus late by {Math.round(view.lateMs)} ms: soft {Math.round(soft * 100)} % of the time{simulated === undefined ? '' : `. Band: eight takes in ten of ${simulated.takes} simulated, dots their middle`}</figcaption>
       <svg viewBox={`0 0 ${width} ${HEIGHT}`} width={width} height={HEIGHT} role="img" aria-label={`Blur over time; soft ${Math.round(soft * 100)} % of it`}>
-        {level(view.circleMm, 'sharp up to', 'circle')}
-        {visible !== undefined && Math.abs(y(visible) - y(view.circleMm)) > 3 && level(visible, 'seen from', 'visible')}
+        {level(view.circleMm, 'sharp up to', 'circle', close && view.circleMm <= visible)}
+        {visible !== undefined && level(visible, 'seen from', 'visible', close && visible < view.circleMm)}
         {bands.length > 0 && <path className="probable" d={`${lineThrough(bands.map((band) => [x(band.atS), y(band.nineTenthsMm)]))}${lineThrough(bands.toReversed().map((band) => [x(band.atS), y(band.tenthMm)])).replace('M', 'L')}Z`} />}
         {bands.length > 0 && <path className="median" d={lineThrough(bands.map((band) => [x(band.atS), y(band.medianMm)]))} />}
         <path className="blur-line" d={lineThrough(view.atS.map((time, at) => [x(time), y(view.blurMm[at] ?? Number.NaN)]))} />

@@ -1,11 +1,24 @@
 import type { Fault } from '../faults/Fault.ts';
-import type { Place } from './schema/basics.ts';
+import type { Place, StatedFigure } from './schema/basics.ts';
 import type { Point, Solid } from './schema/mechanics.ts';
 import type { Part } from './schema/part.ts';
 
-/** Solids without a body, and points that face nowhere: neither mass nor place can be reckoned from them. */
-export function impossibleShapes(path: string, { points = {}, solids = [] }: Part): Fault[] {
-  return [...solids.flatMap((solid, at) => solidFault(`${path}/solids/${at}`, solid)), ...Object.entries(points).flatMap(([id, point]) => pointFault(`${path}/points/${id}`, point))];
+/** Solids without a body, points that face nowhere, rings that are wider inside than outside: neither mass nor place nor hold can be reckoned from them. */
+export function impossibleShapes(path: string, { points = {}, solids = [], beam }: Part): Fault[] {
+  const [outerMm, innerMm] = [beam?.outerMm, beam?.innerMm].map(valueOf);
+  const bored = outerMm !== undefined && innerMm !== undefined && innerMm >= outerMm;
+  return [
+    ...solids.flatMap((solid, at) => solidFault(`${path}/solids/${at}`, solid)),
+    ...Object.entries(points).flatMap(([id, point]) => [...pointFault(`${path}/points/${id}`, point), ...contactFault(`${path}/points/${id}/contactMm`, point)]),
+    ...(bored ? [{ path: `${path}/beam/innerMm`, message: `A rod of ${outerMm} mm has no bore of ${innerMm} mm.`, cure: 'The bore is less than the outer diameter.' }] : []),
+  ];
+}
+
+const valueOf = (stated: StatedFigure | undefined): number | undefined => (typeof stated === 'object' ? stated.value : stated);
+
+function contactFault(path: string, { contactMm }: Point): Fault[] {
+  if (contactMm === undefined || contactMm[0] < contactMm[1]) return [];
+  return [{ path, message: `A face that touches from ${contactMm[0]} to ${contactMm[1]} mm is no ring.`, cure: 'Give the inner radius, then the outer one, which is larger.' }];
 }
 
 function solidFault(path: string, solid: Solid): Fault[] {

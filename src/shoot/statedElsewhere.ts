@@ -26,7 +26,7 @@ function copyFigure(at: string, path: string, stated: unknown): Fault[] {
 function assumption(key: string, stated: unknown): Fault[] {
   const path = `assumptions/${key}`;
   const known = Object.hasOwn(assumptionCatalogue, key) ? assumptionCatalogue[key] : undefined;
-  if (known !== undefined) return faultsAt(path, known.low >= 0 ? figure.nonNegative('') : figure.any(''), stated);
+  if (known !== undefined) return faultsAt(path, known.divides === true ? figure.positive('') : known.low >= 0 ? figure.nonNegative('') : figure.any(''), stated);
   const near = nearestName(key, Object.keys(assumptionCatalogue));
   return [{ path, message: `There is no assumption "${key}", so that this changes nothing.`, ...(near === undefined ? {} : { cure: `Did you mean "${near}"?` }), severity: 'unknown key' }];
 }

@@ -8,6 +8,8 @@ export interface Assumption {
   readonly low: number;
   readonly high: number;
   readonly unit: Unit;
+  /** Something is divided by it, so that no shoot can state it as nothing. */
+  readonly divides?: true;
   /** What it is, for people. */
   readonly says: string;
   /** Where it comes from: a published source, "common practice" or "estimate". */

@@ -64,8 +64,11 @@ function screwName(a: JointEnd, b: JointEnd): string {
   return a.point.pins === true && b.point.pins === true ? 'screw with pins' : 'one screw';
 }
 
-/** How many screws hold two points together: commonly one end alone says so. */
-export const screwsOf = ({ a, b }: Pick<RigJoint, 'a' | 'b'>): number => Math.max(a.point.screws ?? 1, b.point.screws ?? 1);
+/** How many screws hold two points together: as many as both have room for, and where only one end says so, as many as that says. */
+export function screwsOf({ a, b }: Pick<RigJoint, 'a' | 'b'>): number {
+  const said = [a, b].flatMap(({ point: { screws } }) => screws ?? []);
+  return said.length === 0 ? 1 : Math.min(...said);
+}
 
 /** A block that can be turned to set its axis sits in a clamp; a thread or a keyed seat is as good as one piece. */
 function frontName(a: JointEnd, b: JointEnd): string {

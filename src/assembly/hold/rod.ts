@@ -34,6 +34,7 @@ export function rodOf(piece: SetupPiece, place: Transform, massG: number, clamps
   const span = (stops.at(-1) as number) - (stops[0] as number);
   // Each place bears the mass of half a stretch either way.
   const share = (k: number) => ((stops[Math.min(k + 1, stops.length - 1)] as number) - (stops[Math.max(k - 1, 0)] as number)) / 2 / span;
+  // By the doubts of both a thin wall may come to nothing.
   const { areaMm2, bendingMm4, twistMm4, shearAreaMm2 } = roundSection(outerMm, Math.min(piece.part.figure('beam/innerMm')?.value ?? 0, 0.99 * outerMm));
   const section = { ...stuffOf(piece), areaMm2, iyMm4: bendingMm4, izMm4: bendingMm4, jMm4: twistMm4, shearAreaMm2 };
   return {

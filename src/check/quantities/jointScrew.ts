@@ -4,6 +4,7 @@ import { hold } from '../../standards/assumptions/hold.ts';
 import { mechanics } from '../../standards/assumptions/mechanics.ts';
 import { type Thread, thread } from '../../standards/threads.ts';
 import { printNumber } from '../../units/print.ts';
+import { named } from '../named.ts';
 import type { Asking } from '../Asking.ts';
 import type { Bounded } from './Bounded.ts';
 
@@ -34,8 +35,14 @@ export function jointScrew(asking: Asking, { a, b, torqueNm }: Pick<RigJoint, 'a
   const outerMm = contact?.[1] ?? asking.assume(mechanics.contactOuterMm).value;
   const innerMm = Math.min(contact?.[0] ?? asking.assume(mechanics.contactInnerMm).value, 0.95 * outerMm);
   const screws = screwsOf({ a, b });
-  const says = `${printNumber(torque.value)} N·m on ${screws > 1 ? `each of ${screws} screws` : 'a'} ${size.name} ${byKnob ? 'by its knob ' : ''}(${torqueNm === undefined ? 'assumed' : 'entered'})`;
+  const says = `${printNumber(torque.value)} N·m on ${screws > 1 ? `each of ${screws} screws${believed([a, b])}` : 'a'} ${size.name} ${byKnob ? 'by its knob ' : ''}(${torqueNm === undefined ? 'assumed' : 'entered'})`;
   return { thread: size, torque, mostNm: byKnob ? asking.assume(mechanics.clampScrewNm).high : usual.high, byKnob, screws, innerMm, outerMm, says };
+}
+
+/** Whose word alone it is that there are several. */
+function believed(ends: readonly RigJoint['a'][]): string {
+  const [one, other] = ends.filter(({ point }) => point.screws !== undefined);
+  return one === undefined || other !== undefined ? '' : `, as only ${named(one.piece.name)} says,`;
 }
 
 /** What a screw of this size is tightened with, by key or by its knob. */

@@ -25,7 +25,7 @@ export const focus = assumptions('focus', {
   reactionMs: { value: 231, low: 190, high: 300, unit: 'ms', says: 'time from seeing to the hand moving', source: WOODS },
   reactionSpreadMs: { value: 40, low: 20, high: 70, unit: 'ms', says: 'spread of that time from take to take', source: 'estimate, beside Woods et al. 2015' },
   phaseMarginDeg: { value: 45, low: 30, high: 60, unit: 'deg', says: 'phase margin that somebody who follows by eye keeps', source: MCRUER },
-  crossover: { value: 5, low: 3, high: 7, unit: 'rad/s', says: 'fastest crossover of a hand that follows by eye', source: MCRUER },
+  crossover: { value: 5, low: 3, high: 7, unit: 'rad/s', divides: true, says: 'fastest crossover of a hand that follows by eye', source: MCRUER },
   remnant: { value: 0.4, low: 0.2, high: 0.6, unit: 'share', says: 'noise of the hand as a share of the error it corrects', source: 'Levison, Baron & Kleinman 1969 (from memory)' },
   swayHandheldMm: { value: 20, low: 10, high: 40, unit: 'mm', says: 'sway of a camera in the hands towards the subject, either way', source: 'estimate; common practice' },
   swayShoulderMm: { value: 14, low: 7, high: 30, unit: 'mm', says: 'sway of a camera on the shoulder towards the subject, either way', source: 'estimate; common practice' },

@@ -2,8 +2,8 @@ import { assumptions } from '../Assumption.ts';
 
 export const hold = assumptions('hold', {
   knobShare: { value: 0.5, low: 0.3, high: 0.7, unit: 'share', says: 'torque of a screw turned by its knob, against one turned with a key', source: 'common practice' },
-  clampScrewMm: { value: 5, low: 4, high: 6, unit: 'mm', says: 'diameter of the screw that closes a rod clamp', source: 'common practice: M5' },
-  collarScrewMm: { value: 4, low: 3, high: 5, unit: 'mm', says: 'diameter of the screw that closes a collar', source: 'common practice: M4' },
+  clampScrewMm: { value: 5, low: 4, high: 6, unit: 'mm', divides: true, says: 'diameter of the screw that closes a rod clamp', source: 'common practice: M5' },
+  collarScrewMm: { value: 4, low: 3, high: 5, unit: 'mm', divides: true, says: 'diameter of the screw that closes a collar', source: 'common practice: M4' },
   collarScrewNm: { value: 1.5, low: 0.8, high: 3, unit: 'N·m', says: 'torque that the screw of a collar is tightened with', source: 'common practice: a short key' },
   armSlipNm: { value: 5, low: 2, high: 9, unit: 'N·m', says: 'moment at which a locked arm gives at its elbow, where none is stated', source: 'estimate: a two-joint arm holds a kilogram at its length' },
   shoeSlipNm: { value: 0.5, low: 0.2, high: 1.2, unit: 'N·m', says: 'moment at which a foot turns in an accessory shoe', source: 'estimate' },

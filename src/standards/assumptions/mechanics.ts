@@ -9,7 +9,7 @@ export const mechanics = assumptions('mechanics', {
     value: 3, low: 2, high: 5, unit: 'ratio', says: 'jolts on a vehicle, as a multiple of the weight', source: 'estimate; a qualified rigger decides',
   },
   nutFactor: {
-    value: 0.2, low: 0.15, high: 0.3, unit: 'ratio', says: 'torque of a screw over its force and diameter',
+    value: 0.2, low: 0.15, high: 0.3, unit: 'ratio', divides: true, says: 'torque of a screw over its force and diameter',
     source: 'Shigley: 0.2 where not known; band: Bickford',
   },
   faceFriction: {
@@ -49,7 +49,7 @@ export const mechanics = assumptions('mechanics', {
   visibleJumpPx: { value: 2, low: 1, high: 4, unit: 'px', says: 'jump of the picture that is seen on a rack', source: 'estimate' },
   visibleWobblePx: { value: 2, low: 1, high: 4, unit: 'px', says: 'bend of the picture that is seen', source: 'estimate' },
   handStrengthN: {
-    value: 300, low: 180, high: 450, unit: 'N', says: 'strongest lift of both hands in front of the chest',
+    value: 300, low: 180, high: 450, unit: 'N', divides: true, says: 'strongest lift of both hands in front of the chest',
     source: 'estimate; people differ more than rigs do',
   },
   oneManLiftG: {

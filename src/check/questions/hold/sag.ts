@@ -86,7 +86,8 @@ function mends(asking: Asking, subject: SetupGlass, found: Sag): Mend[] {
     const then = worstOf(asking, after);
     const use = then.worst.amount / then.limit.value;
     const costs = use === 0 ? 'nothing gives any more' : `${then.worst.piece.name} then ${then.turns ? 'turns' : 'shifts'} most, by ${printAmount({ value: then.worst.amount, unit: then.unit })}`;
-    if (use < 0.95 * now) all.push({ says: `Put ${contact.says}`, use, costs });
+    // Two joints of one arm are helped by the same second arm.
+    if (use < 0.95 * now && !all.some(({ says }) => says === `Put ${contact.says}`)) all.push({ says: `Put ${contact.says}`, use, costs });
     if (use <= 1) break;
   }
   return all;

@@ -56,6 +56,16 @@ test('each cure is what the changed file gives: tightened less, or with a second
   expect(eased.ok && askOne(screw, eased.value.shoot, 'weight').use).toBeCloseTo(less?.use ?? Number.NaN, 9);
 });
 
+test('where both ends say how many screws, the fewer count; where one does, it is believed by its name', () => {
+  const screws = (foot: number, top?: number) => askOne(screw, withWeight(400, (draft) => {
+    draft.kit.parts.weight.points.foot.screws = foot;
+    if (top !== undefined) draft.kit.parts.body.points.top.screws = top;
+  }), 'weight').steps?.[0]?.says;
+  expect(screws(2)).toContain('each of 2 screws, as only Weight says,');
+  expect(screws(2, 2)).toContain('each of 2 screws 1/4-20');
+  expect(screws(2, 1)).toContain('on a 1/4-20');
+});
+
 test('over-tightened, the core gives: 210 MPa on 20.5 mm² are 4310 N, less for the twist', () => {
   // ASME B1.1: 20.5 mm² for 1/4-20 (handbook); 6 N·m at nut factor 0.2 draw 4724 N.
   const answer = askOne(screw, withWeight(1, (draft) => (draft.builds.camera.joints.weight.torqueNm = 6)), 'weight');

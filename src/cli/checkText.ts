@@ -161,9 +161,9 @@ function working(answer: Answer, options: CheckTextOptions): string[] {
 function doubtRows(doubt: Doubt | undefined, { system, nameOf }: CheckTextOptions): string[] {
   if (doubt === undefined || doubt.by.length === 0) return [];
   const turning = doubt.by.filter(({ turnsAt }) => turnsAt !== undefined).slice(0, 3);
-  const turns = turning.map(({ figure, turnsAt }) => `${printAmount({ value: turnsAt ?? figure.value, unit: figure.unit }, system)} for the ${nameOf(figure.path)}`);
+  const turns = turning.map(({ figure, turnsAt }) => `${nameOf(figure.path)} is ${printAmount({ value: turnsAt ?? figure.value, unit: figure.unit }, system)}`);
   const whatever = doubt.low > 1 ? '; fails whatever' : doubt.high <= 1 ? '; holds whatever' : '';
-  return [`use ${printUse(doubt.low)} to ${printUse(doubt.high)} within the figures’ bounds${whatever}`, ...(turns.length === 0 ? [] : [`turns at ${turns.join(', or ')}`])];
+  return [`use ${printUse(doubt.low)} to ${printUse(doubt.high)} within the figures’ bounds${whatever}`, ...(turns.length === 0 ? [] : [`the answer changes where the ${turns.join(', or the ')}`])];
 }
 
 function restText(figure: Figure, { system, nameOf, paint }: CheckTextOptions): string {

@@ -37,7 +37,7 @@ export function FigureRow({ figure, turnsAt }: { readonly figure: NamedFigure; r
           </select>
         )}
         <small className="figure">{boundsText(figure.low, figure.high, unit, system)}</small>
-        {turnsAt !== undefined && <small className="turns figure">turns at {textOf(Number(turnsAt.toPrecision(3)), unit, system)}</small>}
+        {turnsAt !== undefined && <small className="turns figure">the answer changes at {textOf(Number(turnsAt.toPrecision(3)), unit, system)}</small>}
         {path.startsWith('assumptions/') && stated !== undefined && <button type="button" className="plain" onClick={() => void enter(`${name} as assumed`, path, undefined)}>as assumed</button>}
       </span>
     </div>

@@ -4,6 +4,7 @@ import { type JointType, jointType } from '../../standards/jointTypes.ts';
 import { placeSetup } from '../placing/placeSetup.ts';
 import { IDENTITY, type Vector, apply } from '../placing/Transform.ts';
 import { type SetupPiece, setupPieces } from '../setupPieces.ts';
+import { carrierKind } from './carriers.ts';
 import { pieceMasses } from './pieceMasses.ts';
 
 /** What a build stands on, by its purpose: each place where the ground holds a piece, or none where it hangs free in the hands. */
@@ -13,10 +14,9 @@ export interface StandsOn {
   readonly anchor: string;
   /** Legs and stands under the head: they are in the stiffness of the ground already. */
   readonly below: ReadonlySet<string>;
+  /** "on a locked head and its legs"; where nothing among the pieces holds it, what is taken for granted: "as if Baseplate stood on legs". */
   readonly says: string;
 }
-
-const carrierKind = (piece: SetupPiece) => piece.part.read('carrier/kind') as string | undefined;
 
 export function standsOn(ledger: Ledger, setup: string, glass: string, build: string): StandsOn {
   return ledger.cell(`stands on|${setup}|${glass}|${build}`, () => {
@@ -30,12 +30,12 @@ export function standsOn(ledger: Ledger, setup: string, glass: string, build: st
     if (root === undefined) return none;
     const purpose = ledger.at(`builds/${build}/purpose`) as string;
     if (purpose === 'shoulder') {
-      const pad = carried('shoulder pad') ?? root;
-      return onShoulder(pad, gripsOf(ledger, { setup, glass, build }, own), on);
+      return onShoulder(carried('shoulder pad'), root, gripsOf(ledger, { setup, glass, build }, own), on);
     }
-    if (purpose === 'vehicle' || purpose === 'gimbal') {
-      const mount = carried('mount', 'gimbal') ?? (purpose === 'vehicle' ? root : undefined);
-      return mount === undefined ? none : { ...none, contacts: [on(mount, 'vehicle mount')], anchor: mount.ref, says: purpose === 'vehicle' ? 'on a vehicle' : 'on a gimbal' };
+    if (purpose === 'gimbal') return onMount(carried('mount', 'gimbal'), none, 'on a gimbal', on);
+    if (purpose === 'vehicle') {
+      const mount = carried('mount', 'gimbal') ?? carried('head');
+      return onMount(mount ?? root, none, mount === undefined ? `as if ${root.name} were fixed to a vehicle` : 'on a vehicle', on);
     }
     if (purpose === 'handheld' || purpose === 'other') return none;
     const legs = own.filter((piece) => ['legs', 'stand'].includes(carrierKind(piece) ?? ''));
@@ -45,13 +45,20 @@ export function standsOn(ledger: Ledger, setup: string, glass: string, build: st
 
 type On = (piece: SetupPiece, type: string) => StandsOn['contacts'][number];
 
-function onShoulder(pad: SetupPiece, grips: readonly SetupPiece[], on: On): StandsOn {
-  return { contacts: [on(pad, 'shoulder'), ...grips.map((grip) => on(grip, 'hands'))], anchor: pad.ref, below: new Set(), says: `on a shoulder${grips.length > 0 ? ' and two hands' : ''}` };
+function onShoulder(pad: SetupPiece | undefined, root: SetupPiece, grips: readonly SetupPiece[], on: On): StandsOn {
+  const rests = pad ?? root;
+  const says = pad === undefined ? `as if ${root.name} lay on a shoulder` : `on a shoulder${grips.length > 0 ? ' and two hands' : ''}`;
+  return { contacts: [on(rests, 'shoulder'), ...grips.map((grip) => on(grip, 'hands'))], anchor: rests.ref, below: new Set(), says };
+}
+
+function onMount(mount: SetupPiece | undefined, none: StandsOn, says: string, on: On): StandsOn {
+  return mount === undefined ? none : { ...none, contacts: [on(mount, 'vehicle mount')], anchor: mount.ref, says };
 }
 
 function onLegs(head: SetupPiece | undefined, legs: readonly SetupPiece[], root: SetupPiece, on: On): StandsOn {
   const foot = head ?? legs[0] ?? root;
-  return { contacts: [on(foot, 'tripod head')], anchor: foot.ref, below: new Set(head === undefined ? [] : legs.map(({ ref }) => ref)), says: head === undefined ? 'on legs' : 'on a locked head and its legs' };
+  const says = head !== undefined ? 'on a locked head and its legs' : legs[0] !== undefined ? 'on legs' : `as if ${root.name} stood on legs`;
+  return { contacts: [on(foot, 'tripod head')], anchor: foot.ref, below: new Set(head === undefined ? [] : legs.map(({ ref }) => ref)), says };
 }
 
 /** Where the ground holds a piece: its point for a hand or shoulder, else the origin of its frame. */

@@ -1,3 +1,4 @@
+import { carrierKind as kindOf, goesWith } from '../../assembly/hold/carriers.ts';
 import { axisOf } from '../../assembly/mates.ts';
 import { settingsWith } from '../../assembly/placing/chain.ts';
 import { type Placement, placeSetup } from '../../assembly/placing/placeSetup.ts';
@@ -18,12 +19,11 @@ export interface HeadLoad {
   readonly slide: { readonly valueMm: number; readonly lowMm: number; readonly highMm: number } | undefined;
 }
 
-const kindOf = (piece: SetupPiece) => piece.part.read('carrier/kind') as string | undefined;
-
-/** `undefined` where no head of the camera build has a place. */
+/** `undefined` where no head of the camera build has a place, or where it stands on none by its purpose. */
 export function headLoad(asking: Asking, { setup, glass }: SetupGlass): HeadLoad | undefined {
   return asking.ledger.cell(`head load|${setup}|${glass}`, () => {
     const build = asking.ledger.at(`setups/${setup}/camera`) as string;
+    if (!goesWith(asking.ledger.at(`builds/${build}/purpose`), 'head')) return undefined;
     const own = [...setupPieces(asking.ledger, setup, glass).values()].filter((piece) => piece.build === build);
     const head = own.find((piece) => kindOf(piece) === 'head');
     const placement = placeSetup(asking.ledger, setup, glass);

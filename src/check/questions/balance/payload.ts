@@ -1,3 +1,4 @@
+import { carrierKind, goesWith } from '../../../assembly/hold/carriers.ts';
 import { type SetupPiece, setupPieces } from '../../../assembly/setupPieces.ts';
 import { judgeRatio } from '../../judge.ts';
 import { origin } from '../../origin.ts';
@@ -12,12 +13,14 @@ export const payload = question({
   asks: 'Does what carries the camera bear its weight?',
   kind: 'immediate',
   explains:
-    'The mass of everything the head, legs, stand, gimbal or mount carries against its highest load. What stands below the carrier (the legs under a head) does not count. The cables plugged into it count, half at either plug; of one that leads to another build what hangs from its plug. A cable without a mass weighs nothing here and is named; while a piece has none, too much is told, but not that it is light enough. A maker’s load says nothing of how far out the weight sits; the counterbalance does.',
+    'The mass of everything the head, legs, stand, gimbal or mount carries against its highest load. What stands below the carrier (the legs under a head) does not count. The cables plugged into it count, half at either plug; of one that leads to another build what hangs from its plug. A cable without a mass weighs nothing here and is named; while a piece has none, too much is told, but not that it is light enough. A maker’s load says nothing of how far out the weight sits; the counterbalance does. What does not go with the purpose of the build, as legs under one for the shoulder, is carried as weight.',
   sources: ['common practice'],
   subjects: (ledger) =>
     eachGlass(ledger).flatMap(({ setup, glass }) => {
       const camera = ledger.at(`setups/${setup}/camera`) as string;
-      return [...setupPieces(ledger, setup, glass).values()].filter((piece) => piece.build === camera && piece.part.figure('carrier/payloadG') !== undefined).map(({ ref }) => ({ setup, glass, piece: ref }));
+      const purpose = ledger.at(`builds/${camera}/purpose`);
+      const carries = (piece: SetupPiece): boolean => piece.build === camera && piece.part.figure('carrier/payloadG') !== undefined && goesWith(purpose, carrierKind(piece) ?? '');
+      return [...setupPieces(ledger, setup, glass).values()].filter(carries).map(({ ref }) => ({ setup, glass, piece: ref }));
     }),
   ask: (asking, { setup, glass, piece: ref }) => {
     const pieces = setupPieces(asking.ledger, setup, glass);

@@ -36,9 +36,10 @@ test('a little more than hands hold at their ease leans; twice as much falls', (
   expect(says(2.1)).toMatch(/^The rig falls forward off the shoulder/);
 });
 
-test('without a pad, and on a tripod, it does not arise', () => {
+test('on a tripod it does not arise; without a pad it waits for one, and with one that has no place it says so', () => {
   expect(askAll(shoulder, riggedShoot())).toEqual([]);
-  expect(askAll(shoulder, riggedShoot((draft) => (draft.builds.camera.purpose = 'shoulder')))).toEqual([]);
+  expect(askOne(shoulder, riggedShoot((draft) => (draft.builds.camera.purpose = 'shoulder')))).toMatchObject({ verdict: 'unknown', unknown: 'not entered', missing: [{ path: 'builds/camera/pieces' }] });
+  expect(askOne(shoulder, onPad(20, (draft) => delete draft.builds.camera.joints['on-pad']))).toMatchObject({ verdict: 'unknown', unknown: 'could not judge', says: expect.stringMatching(/^Pad is not joined to the rig yet/) as string });
 });
 
 test('what hands hold for an hour is 7.9 % of their strength (Björkstén and Jonsson 1977)', () => {

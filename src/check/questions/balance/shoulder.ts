@@ -1,3 +1,4 @@
+import { carrierKind } from '../../../assembly/hold/carriers.ts';
 import { gripsOf, standsOn } from '../../../assembly/hold/standsOn.ts';
 import { placeSetup } from '../../../assembly/placing/placeSetup.ts';
 import type { Vector } from '../../../assembly/placing/Transform.ts';
@@ -11,11 +12,14 @@ import { mechanics } from '../../../standards/assumptions/mechanics.ts';
 import { printAmount, printNumber } from '../../../units/print.ts';
 import type { Mend, Step } from '../../answer.ts';
 import type { Asking } from '../../Asking.ts';
-import { judgeRatio } from '../../judge.ts';
+import { NotEntered } from '../../NotEntered.ts';
+import { cannotJudge, judgeRatio } from '../../judge.ts';
 import { origin } from '../../origin.ts';
 import { allInBalance } from '../../quantities/allWeighed.ts';
 import { cautionsFor } from '../../quantities/estimateNote.ts';
+import { listed } from '../../quantities/listed.ts';
 import { loadSlides, movedShare, roomAlong, settingFor, settingPatches } from '../../quantities/loadSlides.ts';
+import { nothingBears } from '../../quantities/nothingBears.ts';
 import { shootFigure } from '../../quantities/shootFigures.ts';
 import { type ShoulderGust, shoulderGust } from '../../quantities/shoulderGust.ts';
 import { type WholeMass, heaviestPack, leftOut, wholeMass } from '../../quantities/wholeMass.ts';
@@ -35,6 +39,7 @@ export const shoulder = question<SetupGlass>({
   subjects: (ledger) => eachGlass(ledger).filter(({ setup }) => ledger.at(`builds/${ledger.at(`setups/${setup}/camera`) as string}/purpose`) === 'shoulder'),
   ask: (asking, subject) => {
     const found = onShoulder(asking, subject);
+    if (typeof found === 'string') return cannotJudge(found);
     if (found === undefined) return null;
     const { whole, aheadMm, handsAheadMm, hold } = found;
     const rest = asking.assume(balance.restForceN);
@@ -84,14 +89,18 @@ interface OnShoulder {
   readonly hold: ReturnType<typeof shoulderHold>;
 }
 
-function onShoulder(asking: Asking, { setup, glass }: SetupGlass): OnShoulder | undefined {
+/** A text where the pad has no place yet; `undefined` where nothing that has one weighs anything. */
+function onShoulder(asking: Asking, { setup, glass }: SetupGlass): OnShoulder | string | undefined {
   const build = asking.ledger.at(`setups/${setup}/camera`) as string;
   const { contacts } = standsOn(asking.ledger, setup, glass, build);
   const pad = contacts.find(({ type }) => type.name === 'shoulder');
   const own = [...setupPieces(asking.ledger, setup, glass).values()].filter((piece) => piece.build === build);
-  const padded = own.some((piece) => piece.part.read('carrier/kind') === 'shoulder pad' && piece.ref === pad?.ref);
+  const missing = nothingBears(asking.ledger, build, own);
+  if (missing !== undefined) throw new NotEntered([{ path: missing.path, says: missing.says }]);
+  const pads = own.filter((piece) => carrierKind(piece) === 'shoulder pad');
+  if (pads.every(({ ref }) => ref !== pad?.ref)) return `${listed(pads.map(({ name }) => name))} is not joined to the rig yet: without a place nothing can be balanced on it.`;
   const whole = wholeMass(asking, { setup, glass }, build, () => true);
-  if (pad === undefined || !padded || whole === undefined) return undefined;
+  if (pad === undefined || whole === undefined) return undefined;
   const { places } = placeSetup(asking.ledger, setup, glass);
   const grips = gripsOf(asking.ledger, { setup, glass, build }, own).flatMap(({ ref }) => places.get(ref)?.t[2] ?? []);
   const gripsAhead = grips.length === 0 ? 0 : grips.reduce((sum, z) => sum + z, 0) / grips.length - pad.atMm[2];

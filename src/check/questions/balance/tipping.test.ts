@@ -1,10 +1,14 @@
 import { expect, test } from 'vitest';
 import { askAll, askOne } from '../../../../test/ask.ts';
+import { headShoot } from '../../../../test/headShoot.ts';
 import { riggedShoot } from '../../../../test/riggedShoot.ts';
 import type { Draft } from '../../../../test/tinyShoot.ts';
 import { applyEdit } from '../../../shoot/edit/Edit.ts';
 import type { Shoot } from '../../../shoot/schema/shoot.ts';
+import { counterbalance } from './counterbalance.ts';
+import { payload } from './payload.ts';
 import { tipping } from './tipping.ts';
+import { travel } from './travel.ts';
 
 /** A station: a stand of 3 kg and a screen of 2 kg on its spud, 240 mm tall and 400 wide, the screen's middle 120 mm above the spud. */
 function station(change: (draft: Draft) => void = () => undefined): Shoot {
@@ -135,4 +139,16 @@ test('a camera on legs is asked about once for each setup, a shoulder rig not at
   expect(answer?.notes?.some((note) => note.includes('lowest corner'))).toBe(true);
   expect(Number.isFinite(answer?.use)).toBe(true);
   expect(askAll(tipping, riggedShoot())).toEqual([]);
+});
+
+test('legs in a build for the shoulder are weight to carry: neither tipping nor the head on them is asked about', () => {
+  const carried = (purpose: string) => headShoot((draft) => {
+    draft.builds.camera.purpose = purpose;
+    draft.kit.parts.legs = { name: 'Legs', kind: 'legs', massG: 4000, carrier: { kind: 'legs', footRadiusMm: 520, feet: 3, heightMm: 1400, payloadG: 20000 } };
+    draft.builds.camera.pieces.legs = { of: 'legs' };
+  });
+  for (const one of [tipping, travel, counterbalance, payload]) {
+    expect(askAll(one, carried('tripod')).length).toBeGreaterThan(0);
+    expect(askAll(one, carried('shoulder'))).toEqual([]);
+  }
 });

@@ -1,4 +1,5 @@
 import { weightN } from '../../../calc/mechanics/gravity.ts';
+import { carrierKind, goesWith } from '../../../assembly/hold/carriers.ts';
 import type { Ledger } from '../../../shoot/ledger/Ledger.ts';
 import { printAmount } from '../../../units/print.ts';
 import type { Judgement, Mend, Side } from '../../answer.ts';
@@ -29,7 +30,7 @@ export const tipping = question<TippingSubject>({
   explains:
     'Legs and stands with all that is on them, against three things, each by itself: somebody who walks into the topmost cable; the strongest gust of the days on which it stands outdoors, on the outline of what is placed, from the worst side; a slope. ' +
     'The push that tips it is the weight times the distance of its centre inside the worst edge of the feet, over the height of the push; on a slope it tips where the centre comes over that edge. Sandbags count where they bear on the feet. ' +
-    'On hard ground: on sand, gravel and ramps it tips sooner. The camera is taken level, as it is placed; panned, the worst edge counts all round. Pieces without a place are taken to sit on top of the legs. What the wind does to the legs themselves counts as far as their shape is entered.',
+    'On hard ground: on sand, gravel and ramps it tips sooner. The camera is taken level, as it is placed; panned, the worst edge counts all round. Pieces without a place are taken to sit on top of the legs. What the wind does to the legs themselves counts as far as their shape is entered. Legs in a build for the shoulder, the hands or a vehicle are carried as weight, and not asked about.',
   sources: ['statics of rigid bodies', '10° borrowed from IEC 62368-1, made for other equipment', 'drag: air of ISO 2533, a box 1.05', 'sandbags on stands: common practice'],
   subjects: (ledger) => eachSetup(ledger).flatMap(({ setup }) => buildsOf(ledger, setup).flatMap((build) => subjectsOf(ledger, setup, build))).filter(once),
   ask: (asking, { setup, build }) => {
@@ -46,7 +47,8 @@ export const tipping = question<TippingSubject>({
 
 function subjectsOf(ledger: Ledger, setup: string, build: string): TippingSubject[] {
   const [glass] = glassesOf(ledger, setup);
-  if (glass === undefined || ledger.at(`builds/${build}/purpose`) === 'vehicle' || legsOf(ledger, { setup, glass }, build).length === 0) return [];
+  const purpose = ledger.at(`builds/${build}/purpose`);
+  if (glass === undefined || !legsOf(ledger, { setup, glass }, build).some((legs) => goesWith(purpose, carrierKind(legs) ?? ''))) return [];
   return isCamera(ledger, { setup, glass }, build) ? [{ setup, build }] : [{ build }];
 }
 

@@ -21,4 +21,12 @@ describe('the same plug with another voltage or polarity is blocked, not warned 
   ])('%s', (_, from, to, crossed, expected) => expect(verdict({ polarity: from }, { polarity: to }, crossed)).toBe(expected));
   test('a barrel whose polarity one end does not state: check with a meter', () => expect(askOne(plug, scene({ polarity: 'centre plus' }, {})).notes?.[0]).toContain('meter'));
 });
+test.each([
+  ['its highest voltage', { lowV: 7 }, 'unknown'], ['its lowest voltage', { highV: 17 }, 'unknown'],
+  ['the lowest, where the highest alone blocks it', { highV: 9 }, 'fails'], ['the highest, where the lowest alone blocks it', { lowV: 18 }, 'fails'],
+])('a device that does not state %s', (_, stated, expected) => {
+  const screenOf = { ...screen({ 'dc-in': { kind: 'power', way: 'in', connector: '2-pin tap', power: stated } }) };
+  const shoot = wiredShoot({ parts: { pack: pack(), screen: screenOf }, pieces: { pack: { of: 'pack' }, screen: { of: 'screen' } }, lines: { a: ['pack/tap-1', 'screen/dc-in'] } });
+  expect(askOne(plug, shoot).verdict).toBe(expected);
+});
 test('a window that is not entered is asked for', () => expect(askOne(plug, wiredShoot({ parts: { pack: pack(), screen: screen({ 'dc-in': { kind: 'power', way: 'in', connector: '2-pin tap' } }) }, pieces: { pack: { of: 'pack' }, screen: { of: 'screen' } }, lines: { a: ['pack/tap-1', 'screen/dc-in'] } }))).toMatchObject({ unknown: 'not entered' }));

@@ -1,6 +1,7 @@
 import { type PowerNode, powerTrace } from '../../../assembly/lines/powerTrace.ts';
 import type { WiredLine, WiredPort } from '../../../assembly/lines/wiring.ts';
 import { isSound } from '../../../assembly/lines/lineFaults.ts';
+import type { Figure } from '../../../shoot/ledger/figures.ts';
 import { connector } from '../../../standards/connectors.ts';
 import { printAmount } from '../../../units/print.ts';
 import type { Judgement, Mend } from '../../answer.ts';
@@ -20,7 +21,7 @@ export const plug = question({
   asks: 'Does every supply plug bring the right voltage, the right way round?',
   kind: 'immediate',
   explains:
-    'The same plug with another voltage or polarity destroys what it is put into; it is blocked, not warned of. The highest voltage that can come, of a pack fresh from the charger or of a regulator, must not pass what the device takes, and must reach what it needs at all; ' +
+    'The same plug with another voltage or polarity destroys what it is put into; it is blocked, not warned of. The highest voltage that can come, of a pack fresh from the charger or of a regulator, must not pass what the device takes, and must reach what it needs at all, so that both ends of that window are wanted; ' +
     'where both ends state which contact is plus they must agree, a crossed cable counted. Whether the voltage lasts to the end of the pack is asked apart.',
   sources: ['the ports\' own figures', 'common practice'],
   subjects: (ledger) => eachLine(ledger, 'power'),
@@ -43,11 +44,16 @@ interface Offered {
 function judgeVolts(asking: Asking, line: WiredLine, offered: Offered): Judgement {
   const { volts } = offered;
   const [high, low] = [highestV(nodeFor(line)), lowestV(nodeFor(line))];
-  const window = low !== undefined && volts < low.value - 1e-9 ? { limit: low, least: true } : high !== undefined ? { limit: high, least: false } : low !== undefined ? { limit: low, least: true } : undefined;
   const [from, to] = [line.from.piece.name, line.to.piece.name];
-  if (window === undefined) throw new NotEntered((['lowV', 'highV'] as const).map((key) => describeFigure(line.to.piece.part, `ports/${line.to.id}/power/${key}`)));
-  const { limit, least } = window;
-  const wrong = least ? volts < limit.value - 1e-9 : volts > limit.value + 1e-9;
+  const tooLow = low !== undefined && volts < low.value - 1e-9;
+  const tooHigh = high !== undefined && volts > high.value + 1e-9;
+  const wrong = tooLow || tooHigh;
+  // One end of the window alone can block a plug, but never pass it.
+  if (!wrong && (low === undefined || high === undefined)) {
+    throw new NotEntered((['lowV', 'highV'] as const).filter((key) => (key === 'lowV' ? low : high) === undefined).map((key) => describeFigure(line.to.piece.part, `ports/${line.to.id}/power/${key}`)));
+  }
+  const least = tooLow;
+  const limit = (least ? low : high) as Figure;
   const [given, taken] = [printAmount({ value: volts, unit: 'V' }), printAmount({ value: limit.value, unit: 'V' })];
   const notes = [...(wrong ? [BLOCKED] : []), ...(openPolarity(line) ? ['Which contact is plus is not stated at both ends: check with a meter before the first plug.'] : [])];
   return judgeYes({

@@ -2,6 +2,7 @@ import { pieceSetting } from '../../../assembly/setupPieces.ts';
 import { RADIO_RULES_AS_OF, RADIO_RULES_CAUTION } from '../../../standards/radioRules.ts';
 import { printAmount } from '../../../units/print.ts';
 import type { Mend } from '../../answer.ts';
+import type { Asking } from '../../Asking.ts';
 import { judgeYes } from '../../judge.ts';
 import { setOn } from '../../quantities/lineEdits.ts';
 import { type Permission, type Region, permission, permissions } from '../../quantities/permission.ts';
@@ -27,14 +28,18 @@ export const permitted = question({
     const region = asking.entered<Region>('needs/region', 'whose radio rules hold');
     const set = pieceSetting(piece, 'channel');
     if (set === undefined && channelsOf(piece).length === 0) return null;
-    const outdoors = shotsOf(asking.ledger, setup).some((shot) => asking.ledger.at(`shots/${shot}/place`) === 'exterior');
+    const { outdoors, indoors } = whereShot(asking, setup);
     const powerDbm = piece.part.figure('radio/eirpDbm')?.value;
     const found = permissions(piece, region).map((one) => ({ ...one, refused: refusal(one, outdoors, powerDbm) }));
     const allowed = found.filter(({ refused }) => refused === undefined);
     const first = found[0];
+    // Where nobody says that it stays indoors, a channel that may be used there alone has not passed.
+    const onlyIndoors = !indoors && allowed.every(({ rule }) => rule?.indoorsOnly === true);
     return judgeYes({
       yes: allowed.length > 0,
+      caution: onlyIndoors,
       says: {
+        tight: `${piece.name} may send ${set === undefined ? '' : `on channel ${set} `}indoors only, and not every shot says that it is there.`,
         holds: set === undefined ? `${piece.name} may use ${allowed.length} of its ${found.length} channels.` : `${piece.name} may send on channel ${set}.`,
         fails: set === undefined ? `${piece.name} has no channel that it may use here.` : `${piece.name} may not send on channel ${set}: ${first?.refused ?? ''}.`,
       },
@@ -44,6 +49,12 @@ export const permitted = question({
     });
   },
 });
+
+/** Whether some shot of a setup is outdoors, and whether all of them say that they are indoors. */
+function whereShot({ ledger }: Asking, setup: string): { readonly outdoors: boolean; readonly indoors: boolean } {
+  const places = shotsOf(ledger, setup).map((shot) => ledger.at(`shots/${shot}/place`));
+  return { outdoors: places.includes('exterior'), indoors: places.length > 0 && places.every((place) => place === 'interior') };
+}
 
 function refusal({ rule }: Permission, outdoors: boolean, powerDbm: number | undefined): string | undefined {
   if (rule === undefined) return 'outside the bands that may be shared';

@@ -24,3 +24,10 @@ test('a smaller mode of the body is the mend, with its use', () => {
   }));
   expect(answer.mends).toMatchObject([{ use: expect.closeTo(28.844 / 30, 3) as number, edit: { patches: [{ value: 'small' }] } }]);
 });
+
+test('a glass without a lens in its stack is asked for one, and does not fall silent', () => {
+  const answer = askOne(coverage, circle(43, (draft) => {
+    draft.glasses.normal.stack = ['block', 'focuser'];
+  }));
+  expect(answer).toMatchObject({ verdict: 'unknown', unknown: 'not entered', says: expect.stringContaining('the lens in the stack of 58 mm behind the block') as string });
+});

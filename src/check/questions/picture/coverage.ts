@@ -4,6 +4,7 @@ import type { Mend } from '../../answer.ts';
 import type { Asking } from '../../Asking.ts';
 import { judgeRatio } from '../../judge.ts';
 import { nameAt } from '../../nameAt.ts';
+import { NotEntered } from '../../NotEntered.ts';
 import { deliveryFrame } from '../../quantities/deliveryFrame.ts';
 import { recording } from '../../quantities/recording.ts';
 import { question } from '../../question.ts';
@@ -22,7 +23,8 @@ export const coverage = question({
   subjects: eachGlass,
   ask: (asking, subject) => {
     const { lens } = opticalPath(asking.ledger, subject.setup, subject.glass);
-    if (lens === undefined) return null;
+    // The one question on the picture that asks for a lens: the others wait for it.
+    if (lens === undefined) throw new NotEntered([{ path: `glasses/${subject.glass}/stack`, says: `the lens in the stack of ${nameAt(asking.ledger, 'glasses', subject.glass)}` }]);
     const { sensorWidth, sensorHeight, modeName } = recording(asking, subject);
     const circle = asking.figure(lens.part, 'lens/imageCircleMm');
     const { diagonalMm, marginMm } = sensorCoverage({ imageCircleMm: circle.value, sensorWidthMm: sensorWidth.value, sensorHeightMm: sensorHeight.value });

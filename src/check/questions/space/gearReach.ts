@@ -39,7 +39,7 @@ export const gearReach = question({
       needs: { amount: { value: mesh.centreDistanceMm - mesh.gapMm, unit: 'mm' }, from: teethWords(mesh) },
       has: { amount: { value: mesh.centreDistanceMm, unit: 'mm' }, from: `between the axes of ${names[0]} and ${names[1]}` },
       says: { holds: `${driver} meshes with ${driven}.`, tight: `${driver} only just meshes with ${driven}.`, fails: mesh.gapMm > 0 ? `${driver} does not reach the gear of ${driven}.` : `${driver} is pressed into the gear of ${driven}.` },
-      steps,
+      steps, notes: facesTaken(mesh),
       ...(mesh.gapMm > slack ? { mends: [largerGear(mesh, driver)].flatMap((one) => one ?? []) } : {}),
     });
   },
@@ -62,6 +62,12 @@ function besideEachOther(ledger: Ledger, subject: SetupGlass, mesh: MeshResult, 
     says: { holds: '', fails: `${driver.piece.name} does not reach the gear of ${driven.piece.name}: it turns beside it.` },
     steps, mends: gearMends(ledger, subject, mesh), notes: stopWords(mesh).map((says) => `${says[0]?.toUpperCase() ?? ''}${says.slice(1)}.`),
   });
+}
+
+/** Whose face is not entered: that they meet along the axis then rests on the widest there is. */
+function facesTaken({ gearA, gearB, joint }: MeshResult): string[] {
+  const open = ([[gearA, joint.a], [gearB, joint.b]] as const).flatMap(([gear, { piece }]) => (gear !== 'none' && gear.faceMm === undefined ? [piece.name] : []));
+  return open.map((name) => `How wide the gear of ${name} is, is not entered: along the axis it is taken as ${printAmount({ value: WIDEST_FACE_MM, unit: 'mm' })}, the widest there is.`);
 }
 
 function teethWords({ gearA, gearB }: MeshResult): string {

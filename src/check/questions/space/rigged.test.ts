@@ -47,6 +47,13 @@ test('gears at m(z₁ + z₂)/2 reach; a motor out of reach is said to be, with 
   expect(askOne(gearReach, edited(short, answer), 'glass=normal').verdict).toBe('good');
 });
 
+test('a gear whose width nobody entered may reach, and it is said what was taken for it', () => {
+  const open = riggedShoot((draft: Draft) => {
+    delete draft.kit.parts.motor.motor.gear.faceMm;
+  });
+  expect(askOne(gearReach, open)).toMatchObject({ verdict: 'good', notes: [expect.stringContaining('How wide the gear of Motor on a clamp is, is not entered')] });
+});
+
 const plain = ({ says }: { readonly says: string }): string => says.replaceAll(/\s/g, ' ');
 
 /** The shoot after the first mend of an answer that holds an edit. */

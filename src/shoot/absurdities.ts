@@ -13,6 +13,8 @@ const LARGEST: Partial<Record<Unit, number>> = {
 const BELIEVED: ReadonlyMap<string, readonly [number, number]> = new Map([
   ['count', [0, 10_000]], ['takes', [1, 1000]], ['packs', [1, 100]], ['bays', [1, 1000]], ['screws', [1, 100]], ['maxReceivers', [1, 1000]], ['bodies', [0, 1000]], ['walls', [0, 1000]],
   ['squeeze', [0.2, 5]], ['zoom', [1, 100]], ['tStop', [0.5, 256]], ['fNumber', [0.5, 256]], ['frameRateHz', [0.01, 20_000]], ['sensorWidthMm', [0.5, 500]], ['sensorHeightMm', [0.5, 500]], ['imageCircleMm', [0.5, 1000]],
+  // Where a point is on its part, in mm: a hundred metres.
+  ['at', [-100_000, 100_000]],
   ['focalLengthMm', [1, 10_000]], ['diagonalMm', [10, 20_000]], ['flangeMm', [1, 500]],
 ]);
 

@@ -99,6 +99,7 @@ describe('all faults come at once, with path and cure', () => {
     ['a name that turns the writing round', (draft) => (draft.title = 'Day \u202Eone'), 'title', /control characters/],
     ['half a letter', (draft) => (draft.title = 'Day \uD83D'), 'title', /control characters/],
     ['a version in quotes', (draft) => (draft.version = '0'), 'version', /^Found "0"; allowed: 0\. $/],
+    ['a point that stands at the moon', (draft) => (draft.kit.parts.body.points.base.at[1] = 3.8e11), 'kit/parts/body/points/base/at/1', /are believed/],
     ['a billion packs', (draft) => (draft.kit.parts['pack-98'].count = 1e9), 'kit/parts/pack-98/count', /are believed/],
     ['a block that squeezes by a billionth', (draft) => (draft.kit.parts['block-1-5'].block.squeeze = 1e-9), 'kit/parts/block-1-5/block/squeeze', /are believed/],
     ['a figure of a copy without a value', (draft) => (draft.kit.copies = { mine: { of: 'taking-58', figures: { massG: { plusMinus: 5, basis: 'measured' } } } }), 'kit/copies/mine/figures/massG/value', /This is missing/],

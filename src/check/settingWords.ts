@@ -1,4 +1,4 @@
-import { moveWay } from '../assembly/placing/moveWay.ts';
+import { type MoveWay, moveWay } from '../assembly/placing/moveWay.ts';
 import type { Placement, SolvedSetting } from '../assembly/placing/placeSetup.ts';
 import type { StoppedBy } from '../assembly/placing/stoppedBy.ts';
 import { printAmount } from '../units/print.ts';
@@ -15,11 +15,11 @@ export function settingWords({ joint, key }: Pick<SolvedSetting, 'joint' | 'key'
 const VERBS: Readonly<Record<SolvedSetting['key'], string>> = { turnDeg: 'turn', tiltDeg: 'tilt', slideMm: 'slide', sideMm: 'shift', heightMm: 'shift' };
 
 /** What is done to set a joint anew: "slide Motor", and "forward on 15 mm rod" to follow how far. */
-export function moveWords(placement: Placement, setting: Pick<SolvedSetting, 'joint' | 'key'>, by: number): { readonly does: string; readonly way: string } {
-  const { moves, on, way } = moveWay(placement, setting, by);
+export function moveWords(placement: Placement, setting: Pick<SolvedSetting, 'joint' | 'key'>, by: number, move: MoveWay = moveWay(placement, setting, by)): { readonly does: string; readonly way: string } {
+  const { moves, on, way } = move;
   const raised = way === 'up' ? 'raise' : way === 'down' ? 'lower' : undefined;
   const where = raised === undefined ? (way ?? (by < 0 ? 'back along its scale' : 'further along its scale')) : '';
-  return { does: `${raised ?? VERBS[setting.key]} ${named(moves.piece.name)}`, way: `${where === '' ? '' : `${where} `}on ${named(on.piece.name)}` };
+  return { does: `${raised ?? VERBS[setting.key]} ${named(moves.piece.name)}`, way: `${where === '' ? '' : `${where} `}${on.piece.fromGlass && raised !== undefined ? 'under' : 'on'} ${named(on.piece.name)}` };
 }
 
 /** The unit a setting is in. */

@@ -13,10 +13,10 @@ export interface MoveWay {
   readonly way: string | undefined;
 }
 
-/** Which of the two pieces of a joint goes which way when a setting grows by `by`: what hangs further out moves on what it hangs on. */
-export function moveWay({ model, places, values }: Placement, { joint: { path, a, b }, key }: Pick<SolvedSetting, 'joint' | 'key'>, by: number): MoveWay {
+/** Which of the two pieces of a joint goes which way when a setting grows by `by`: the one at `moving`, else what hangs further out moves on what it hangs on. */
+export function moveWay({ model, places, values }: Placement, { joint: { path, a, b }, key }: Pick<SolvedSetting, 'joint' | 'key'>, by: number, moving?: string): MoveWay {
   const held: ModelJoint | TreeStep | undefined = [...model.tree, ...model.loops].find(({ joint }) => joint.path === path);
-  const back = held !== undefined && 'flipped' in held && held.flipped;
+  const back = moving === undefined ? held !== undefined && 'flipped' in held && held.flipped : moving === a.ref;
   const [moves, on] = back ? [a, b] : [b, a];
   if (held === undefined) return { moves, on, way: undefined };
   const { r } = compose(places.get(a.ref) ?? IDENTITY, held.frameA);

@@ -4,7 +4,7 @@ import { placeSetup } from '../../assembly/placing/placeSetup.ts';
 import { rigJoints } from '../../assembly/placing/rigJoints.ts';
 import { Ledger } from '../../shoot/ledger/Ledger.ts';
 import { fixedWords, howWords } from './jointWords.ts';
-import { settingPlace, settingShift } from './settingPlace.ts';
+import { movedPiece, settingPlace, settingShift } from './settingPlace.ts';
 
 describe('a clamp on a rod of 300 mm that is held at its back end', () => {
   const ledger = new Ledger(riggedShoot());
@@ -42,4 +42,21 @@ test('no joint is told with an empty point, and a mount by its class', () => {
   for (const { says, how } of all) expect(`${says}; ${how}`).not.toMatch(/, ,|,\s*$|\(\)|undefined|^front$/);
   const mount = all.find(({ joint }) => joint.implied && joint.a.piece.part.has('body'));
   expect(mount?.how).toBe(`${ledger.at('kit/parts/body/body/mount') as string} mount`);
+});
+
+test('of a body that slides on what stands on the shoulder it is the body that is moved, and told of; on the build sheet what is put on', () => {
+  const ledger = new Ledger(riggedShoot((draft) => {
+    const { camera } = draft.builds;
+    Object.assign(camera, { root: 'body', purpose: 'shoulder' });
+    draft.kit.parts.plate.carrier = { kind: 'shoulder pad' };
+    // A setting is counted from the plate: of the body on it. Its screw holes face up, lengthwise is forward.
+    camera.joints['body-on-plate'].settings = { slideMm: 15 };
+  }));
+  const placement = placeSetup(ledger, 'sticks', 'normal');
+  const joint = placement.model.tree.find((step) => step.joint.path.endsWith('body-on-plate'))?.joint;
+  if (joint === undefined) throw new Error('no joint');
+  const [of, stands] = [{ ledger, setup: 'sticks', glass: 'normal', system: 'metric' as const }, { joint, key: 'slideMm' as const, value: 15 }];
+  expect(movedPiece(placement, stands)).toBe('Body');
+  expect(settingPlace(of, stands)).toMatch(/^15.mm forward from its middle$/);
+  expect(settingPlace(of, stands, 'camera/plate')).toMatch(/^15.mm back from its middle$/);
 });

@@ -75,7 +75,7 @@ function fixingOf({ ledger, setup, press: { system } }: MakingOfSetup, glass: st
   const pins = a.point.pins === true && b.point.pins === true ? ['pins in their holes'] : [];
   const solved = placeSetup(ledger, setup, glass).settings.filter((one) => one.joint.path === joint.path).map((one) => ({ ...one, low: one.rangeKnown ? one.low : undefined }));
   const stated = Object.entries(joint.settings).flatMap(([key, setting]) => statedOf(joint, key as SolvedSetting['key'], setting, glass));
-  const set = [...stated, ...solved].map((one) => settingPlace({ ledger, setup, glass, system }, one));
+  const set = [...stated, ...solved].map((one) => settingPlace({ ledger, setup, glass, system }, one, goesOn));
   return { says: a.ref === goesOn ? fixedWords(a, b) : fixedWords(b, a), how: [...howWords(joint, system), ...pins, ...set].join(', ') };
 }
 

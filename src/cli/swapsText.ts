@@ -1,3 +1,4 @@
+import { placeSetup } from '../assembly/placing/placeSetup.ts';
 import { Asking } from '../check/Asking.ts';
 import { nameAt, shotName } from '../check/nameAt.ts';
 import { type DayOrder, dayOrder } from '../check/quantities/dayOrder.ts';
@@ -31,7 +32,9 @@ const minutesOf = (minutes: number): string => printAmount({ value: Math.round(m
 function minutesTable(asking: Asking, setup: string, glasses: readonly string[], { paint, columns }: Shown): string {
   if (glasses.length < 2) return 'One glass only: nothing is changed.';
   const names = glasses.map((glass) => nameAt(asking.ledger, 'glasses', glass));
-  const cells = glasses.map((from) => glasses.map((to) => (from === to ? '·' : minutesOf(lensChange(asking, { setup, glass: from }, { setup, glass: to }).minutes))));
+  const changes = glasses.map((from) => glasses.map((to) => (from === to ? undefined : lensChange(asking, { setup, glass: from }, { setup, glass: to }))));
+  const hasUnfinished = changes.flat().some((one) => one?.finishes === false);
+  const cells = changes.map((all) => all.map((one) => `${one === undefined ? '·' : minutesOf(one.minutes)}${one?.finishes === false ? UNFINISHED : hasUnfinished ? ' ' : ''}`));
   const cellWidth = Math.max(...cells.flat().map(({ length }) => length)) + 2;
   const widest = Math.max(HEAD.length, ...names.map((name) => name.length + 4));
   const isNarrow = widest + cellWidth * Math.min(glasses.length, LEAST_CELLS) > columns;
@@ -39,13 +42,17 @@ function minutesTable(asking: Asking, setup: string, glasses: readonly string[],
   const numbered = names.map((name, at) => hanging(`${`${at + 1}`.padStart(2)}  `, name, columns, '    '));
   const heads = names.map((name, at) => (isNarrow ? `${`${at + 1}`.padStart(2)}` : `${`${at + 1}`.padStart(2)}  ${name}`).padEnd(rowWidth));
   const perTable = Math.max(1, Math.floor((columns - rowWidth) / cellWidth));
-  const row = (head: string, of: readonly string[]) => `${head}${of.map((cell) => cell.padStart(cellWidth)).join('')}`;
+  const row = (head: string, of: readonly string[]) => `${head}${of.map((cell) => cell.padStart(cellWidth)).join('')}`.trimEnd();
   const tables = Array.from({ length: Math.ceil(glasses.length / perTable) }, (_, table) => {
     const [from, to] = [table * perTable, (table + 1) * perTable];
-    return [paint.dim(row(HEAD.padEnd(rowWidth), glasses.map((_glass, at) => `${at + 1}`).slice(from, to))), ...heads.map((head, at) => row(head, (cells[at] ?? []).slice(from, to)))].join('\n');
+    return [paint.dim(row(HEAD.padEnd(rowWidth), glasses.map((_glass, at) => `${at + 1}${hasUnfinished ? ' ' : ''}`).slice(from, to))), ...heads.map((head, at) => row(head, (cells[at] ?? []).slice(from, to)))].join('\n');
   });
-  return [...(isNarrow ? [numbered.join('\n')] : []), ...tables].join('\n\n');
+  const marked = hasUnfinished ? [wrap(`${UNFINISHED} cannot be finished as built: a gear stays out of reach`, columns)] : [];
+  return [...(isNarrow ? [numbered.join('\n')] : []), ...tables, ...marked].join('\n\n');
 }
+
+/** Behind the minutes of a change that cannot be finished. */
+const UNFINISHED = '*';
 
 const HEAD = 'minutes from, to';
 /** Fewer columns of numbers beside the names make too many tables. */
@@ -55,8 +62,8 @@ const LEAST_CELLS = 6;
 function inRow(asking: Asking, setup: string, glasses: readonly string[], shown: Shown): string[] {
   return glasses.slice(1).map((to, at) => {
     const from = glasses[at] ?? '';
-    const { steps, minutes } = lensChange(asking, { setup, glass: from }, { setup, glass: to });
-    const title = shown.paint.strong(wrap(`${nameAt(asking.ledger, 'glasses', from)} → ${nameAt(asking.ledger, 'glasses', to)}   about ${minutesOf(minutes)}`, shown.columns));
+    const { steps, minutes, finishes } = lensChange(asking, { setup, glass: from }, { setup, glass: to });
+    const title = shown.paint.strong(wrap(`${nameAt(asking.ledger, 'glasses', from)} → ${nameAt(asking.ledger, 'glasses', to)}   about ${minutesOf(minutes)}${finishes ? '' : ', cannot be finished as built'}`, shown.columns));
     return [title, ...steps.map((step, index) => stepLine(step, index, shown))].join('\n');
   });
 }
@@ -73,8 +80,14 @@ function places(asking: Asking, setup: string, { system, columns }: Shown): stri
   const found = motorPlaces(asking, setup);
   if (found === undefined) return [];
   const served = found.best.serves.map((glass) => nameAt(asking.ledger, 'glasses', glass)).join(', ');
-  const says = `One place of the motor, ${printAmount({ value: Math.round(found.best.atMm), unit: 'mm' }, system)} ${found.from}, serves ${found.best.serves.length} of ${found.all.length + found.nowhere.length}: ${served}.${found.nowhere.length === 0 ? '' : ` It meets ${found.nowhere.map((glass) => nameAt(asking.ledger, 'glasses', glass)).join(', ')} nowhere.`}`;
-  return [wrap(says, columns)];
+  const says = `One place of the motor, ${printAmount({ value: Math.round(found.best.atMm), unit: 'mm' }, system)} ${found.from}, serves ${found.best.serves.length} of ${found.all.length + found.nowhere.length}: ${served}.`;
+  return [wrap([says, ...missed(asking, setup, found.nowhere)].join(' '), columns)];
+}
+
+/** Glasses whose ring the motor does not reach, and those of which nothing says where it would. */
+function missed({ ledger }: Asking, setup: string, nowhere: readonly string[]): string[] {
+  const [placed, unplaced] = [true, false].map((one) => nowhere.filter((glass) => placeSetup(ledger, setup, glass).meshes.length > 0 === one).map((glass) => nameAt(ledger, 'glasses', glass)).join(', '));
+  return [...(placed === '' ? [] : [`It meets ${placed} nowhere as built.`]), ...(unplaced === '' ? [] : [`Where it meets ${unplaced} is not entered.`])];
 }
 
 /** Days that use the setup. */

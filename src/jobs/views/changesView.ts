@@ -1,3 +1,4 @@
+import { placeSetup } from '../../assembly/placing/placeSetup.ts';
 import { Asking } from '../../check/Asking.ts';
 import { nameAt } from '../../check/nameAt.ts';
 import type { ChangeStep } from '../../check/quantities/changeStep.ts';
@@ -11,6 +12,8 @@ export interface ChangesView {
   readonly glasses: readonly { readonly id: string; readonly name: string }[];
   /** By rows: from; by columns: to; nothing from a lens to itself. */
   readonly minutes: readonly (readonly (number | undefined)[])[];
+  /** Likewise: whether all of it can be done as built. */
+  readonly finishes: readonly (readonly boolean[])[];
   readonly motor: MotorWindows | undefined;
 }
 
@@ -20,8 +23,8 @@ export interface MotorWindows {
   readonly from: string;
   readonly atMm: number;
   readonly windows: readonly { readonly name: string; readonly lowMm: number; readonly highMm: number; readonly served: boolean }[];
-  /** Lenses that it meets nowhere, or whose gear or motor has no place. */
-  readonly without: readonly string[];
+  /** Lenses that it meets nowhere, and why, to follow the name. */
+  readonly without: readonly { readonly name: string; readonly says: string }[];
 }
 
 /** One change, step by step. */
@@ -33,21 +36,27 @@ export interface ChangeView {
   readonly low: number;
   readonly high: number;
   readonly steps: readonly ChangeStep[];
+  /** Whether all of it can be done as built. */
+  readonly finishes: boolean;
 }
 
 export function changesView(ledger: Ledger, setup: string): ChangesView {
   const asking = new Asking(ledger);
   const ids = glassesOf(ledger, setup);
-  const minutes = ids.map((from) => ids.map((to) => (from === to ? undefined : lensChange(asking, { setup, glass: from }, { setup, glass: to }).minutes)));
+  const all = ids.map((from) => ids.map((to) => (from === to ? undefined : lensChange(asking, { setup, glass: from }, { setup, glass: to }))));
   const motor = motorPlaces(asking, setup);
-  return { glasses: ids.map((id) => ({ id, name: nameAt(ledger, 'glasses', id) })), minutes, motor: motor && windowsOf(ledger, motor) };
+  return {
+    glasses: ids.map((id) => ({ id, name: nameAt(ledger, 'glasses', id) })),
+    minutes: all.map((row) => row.map((one) => one?.minutes)), finishes: all.map((row) => row.map((one) => one?.finishes ?? true)),
+    motor: motor && windowsOf(ledger, setup, motor),
+  };
 }
 
-function windowsOf(ledger: Ledger, { from, all, best, nowhere }: MotorPlaces): MotorWindows {
+function windowsOf(ledger: Ledger, setup: string, { from, all, best, nowhere }: MotorPlaces): MotorWindows {
   const name = (glass: string) => nameAt(ledger, 'glasses', glass);
   return {
     from, atMm: best.atMm, windows: all.map(({ glass, low, high }) => ({ name: name(glass), lowMm: low, highMm: high, served: best.serves.includes(glass) })),
-    without: nowhere.map(name),
+    without: nowhere.map((glass) => ({ name: name(glass), says: placeSetup(ledger, setup, glass).meshes.length > 0 ? 'meets it nowhere as built' : 'where it meets it is not entered' })),
   };
 }
 

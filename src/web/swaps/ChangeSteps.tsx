@@ -11,10 +11,10 @@ export function ChangeSteps({ setup, from, to }: { readonly setup: string; reado
   const view = useView(() => desk.changeView(setup, from, to), [setup, from, to]);
   if (view === undefined) return null;
   if (!view.ok) return <p className="empty">{view.says}</p>;
-  const { fromName, toName, minutes, low, high, steps } = view.value;
+  const { fromName, toName, minutes, low, high, steps, finishes } = view.value;
   return (
     <section className="change" aria-label="The change, step by step" aria-live="polite">
-      <h3>{fromName} → {toName} <small>about {print(minutes)}</small></h3>
+      <h3>{fromName} → {toName} <small>about {print(minutes)}{finishes ? '' : ', cannot be finished as built'}</small></h3>
       <ol>
         {steps.map((step, at) => (
           // Steps may repeat word for word; their order is what they are.

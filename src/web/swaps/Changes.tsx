@@ -29,6 +29,7 @@ function Drawn({ changes, setup }: { readonly changes: ChangesView; readonly set
     <>
       <h2>Minutes from lens to lens</h2>
       <MinutesTable changes={changes} chosen={chosen} pick={pick} />
+      {changes.finishes.flat().includes(false) && <p className="about">* cannot be finished as built: a gear stays out of reach</p>}
       {from !== undefined && to !== undefined && <ChangeSteps setup={setup} from={from.id} to={to.id} />}
       {motor !== undefined && <Motor motor={motor} />}
     </>
@@ -43,7 +44,7 @@ function slowest(minutes: ChangesView['minutes']): Cell {
 const printMinutes = (minutes: number): string => printAmount({ value: Math.round(minutes * 10) / 10, unit: 'min' });
 
 /** One stop for the Tab key; arrow keys go from cell to cell. */
-function MinutesTable({ changes: { glasses, minutes }, chosen, pick }: { readonly changes: ChangesView; readonly chosen: Cell; readonly pick: (cell: Cell) => void }) {
+function MinutesTable({ changes: { glasses, minutes, finishes }, chosen, pick }: { readonly changes: ChangesView; readonly chosen: Cell; readonly pick: (cell: Cell) => void }) {
   const table = useRef<HTMLTableElement>(null);
   const walk = (event: KeyboardEvent, cell: Cell): void => {
     const next = cellBeside(cell, event.key, glasses.length);
@@ -63,14 +64,15 @@ function MinutesTable({ changes: { glasses, minutes }, chosen, pick }: { readonl
               {glasses.map((other, to) => {
                 const value = minutes[from]?.[to];
                 if (value === undefined) return <td key={other.id} className="same">·</td>;
+                const unfinished = finishes[from]?.[to] === false;
                 const here = from === chosen.from && to === chosen.to;
                 return (
                   <td key={other.id}>
                     <button
-                      type="button" data-cell={`${from} ${to}`} tabIndex={here ? 0 : -1} aria-pressed={here} aria-label={`${name} to ${other.name}: ${printMinutes(value)}`}
+                      type="button" data-cell={`${from} ${to}`} tabIndex={here ? 0 : -1} aria-pressed={here} aria-label={`${name} to ${other.name}: ${printMinutes(value)}${unfinished ? ', cannot be finished as built' : ''}`}
                       onClick={() => pick({ from, to })} onKeyDown={(event) => walk(event, { from, to })}
                     >
-                      {printNumber(Math.round(value * 10) / 10)}
+                      {printNumber(Math.round(value * 10) / 10)}{unfinished ? '*' : ''}
                     </button>
                   </td>
                 );
@@ -117,7 +119,7 @@ function Motor({ motor: { from, atMm, windows, without } }: { readonly motor: Mo
             <span className="figure">{print(lowMm)} to {print(highMm)}{here ? '' : ', has to move'}</span>
           </li>
         ))}
-        {without.map((name) => <li key={name}><span>{name}</span><span className="window" aria-hidden="true"><b style={{ left: `${share(atMm)}%` }} /></span><span className="figure">meets it nowhere as built</span></li>)}
+        {without.map(({ name, says }) => <li key={name}><span>{name}</span><span className="window" aria-hidden="true"><b style={{ left: `${share(atMm)}%` }} /></span><span className="figure">{says}</span></li>)}
       </ul>
     </>
   );

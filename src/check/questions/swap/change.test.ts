@@ -48,3 +48,10 @@ test('one place cannot serve lenses 26 mm apart; a set of equal lengths it can',
   });
   expect(askOne(motorPlace, matched).verdict).toBe('good');
 });
+
+test('a change whose motor does not reach is no good change, and is named', () => {
+  // By hand: the gears of the longer lens meet at 158 mm along the rod.
+  const answer = askOne(change, riggedShoot((draft) => (draft.builds.camera.joints['motor-on-rod'].settings.slideMm = { auto: 'perLens', low: 0, high: 138 })));
+  expect(answer).toMatchObject({ verdict: 'tight', says: expect.stringContaining('58 mm behind the block → 90 mm behind the block') as string });
+  expect(answer.notes?.[0]).toContain('space.gearReach');
+});

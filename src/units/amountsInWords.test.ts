@@ -11,5 +11,5 @@ test('amounts in a sentence, ranges and thousands too, are shown in inches and p
 });
 
 test('what is printed in metric reads in the other system as if it had been printed there', () => {
-  for (const amount of [{ value: 12_700, unit: 'mm' }, { value: 1500, unit: 'g' }, { value: 0.4, unit: 'N·m' }] as const) expect(amountsInWords(printAmount(amount), 'imperial')).toBe(printAmount(amount, 'imperial'));
+  for (const amount of [{ value: 12_700, unit: 'mm' }, { value: 1500, unit: 'g' }, { value: 0.4, unit: 'N·m' }, { value: 3.35, unit: 'm' }] as const) expect(amountsInWords(printAmount(amount), 'imperial')).toBe(printAmount(amount, 'imperial'));
 });

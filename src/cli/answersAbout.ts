@@ -1,6 +1,6 @@
 import type { Answer } from '../check/answer.ts';
 import { DISCIPLINES } from '../check/answer.ts';
-import { concernsSetup } from '../check/concerns.ts';
+import { concernsSetup, glassOf } from '../check/concerns.ts';
 import { questions } from '../check/questions/index.generated.ts';
 import type { Shoot } from '../shoot/schema/shoot.ts';
 import { chosen } from './chosen.ts';
@@ -51,11 +51,11 @@ function narrowedTo(shoot: Shoot, { build, setup, glass, lens, shot, question }:
   }
   if (glass !== undefined) {
     const id = chosen(shoot.glasses, glass, 'glass');
-    wanted.push({ option: '--glass', value: glass, concerns: ({ subject }) => subject.glass === id });
+    wanted.push({ option: '--glass', value: glass, concerns: ({ subject }) => glassOf(subject) === id });
   }
   if (lens !== undefined) {
     const glasses = glassesWith(shoot, chosen(inGlasses(shoot), lens, 'lens, block or focuser in a glass'));
-    wanted.push({ option: '--lens', value: lens, concerns: ({ subject }) => glasses.includes(subject.glass ?? '') });
+    wanted.push({ option: '--lens', value: lens, concerns: ({ subject }) => glasses.includes(glassOf(subject) ?? '') });
   }
   if (shot !== undefined) {
     const id = chosen(shoot.shots ?? {}, shot, 'shot');

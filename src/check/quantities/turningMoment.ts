@@ -14,9 +14,9 @@ import { NotEntered } from '../NotEntered.ts';
 import { describeFigure } from '../describeFigure.ts';
 import { origin } from '../origin.ts';
 import type { SetupGlass } from '../subjects.ts';
-import { isCamera } from './buildsInUse.ts';
 import { SPREADING, toothPushes } from './toothForce.ts';
 import { NOTHING_MUCH, type WindOn, airPast, speedNotEntered, windMoment, windMomentAtMost, windOn, windSays } from './windOn.ts';
+import { worstAttitude } from './worstAttitude.ts';
 
 /** What tries to turn a joint. */
 export interface TurningCase {
@@ -26,6 +26,8 @@ export interface TurningCase {
   readonly says: string;
   /** The piece that does it. */
   readonly piece: SetupPiece | undefined;
+  /** Of weight: in which attitude, and whether jolted: "held on its side and with a jolt". */
+  readonly held?: string;
 }
 
 export interface Turning {
@@ -55,20 +57,17 @@ export function turningMoment(asking: Asking, { setup, glass }: SetupGlass, { jo
   return { worst, cases, free: own, notes: speedNotEntered(ledger, setup, build) };
 }
 
-/** Camera builds are carried in every attitude; a station stands upright. */
+/** In the worst of the attitudes that the build comes into, and jolted there. */
 function byWeight(asking: Asking, subject: SetupGlass, build: string, free: ReadonlySet<string>, arm: (place: Vector) => Vector): TurningCase {
   const { weighed, unweighed } = pieceMasses(asking.ledger, subject.setup, subject.glass, build);
   const missing = unweighed.filter(({ ref }) => free.has(ref));
   if (missing.length > 0) throw new NotEntered(missing.map(({ part }) => describeFigure(part, 'massG')));
-  const own = weighed.filter(({ piece, placed }) => placed && free.has(piece.ref));
-  const whole = composite(own);
-  const lever = arm(whole.centreMm as Vector);
-  const upright = !isCamera(asking.ledger, subject, build);
-  const leverMm = upright ? Math.abs(lever[1]) : length(lever);
+  const whole = composite(weighed.filter(({ piece, placed }) => placed && free.has(piece.ref)));
+  const { leverMm, says } = worstAttitude(asking.ledger, subject, build, arm(whole.centreMm as Vector));
   const factor = asking.assume(asking.ledger.at(`builds/${build}/purpose`) === 'vehicle' ? mechanics.vehicleFactor : mechanics.handlingFactor);
   return {
-    by: 'weight', piece: undefined, momentNm: weightN(whole.massG) * leverMm * 1e-3 * factor.value,
-    says: `${printAmount({ value: whole.massG, unit: 'g' })} × ${printAmount({ value: leverMm, unit: 'mm' })} × ${printNumber(factor.value)} for jolts ${origin(factor)}${upright ? ', upright' : ', in the worst attitude'}`,
+    by: 'weight', piece: undefined, momentNm: weightN(whole.massG) * leverMm * 1e-3 * factor.value, held: factor.value > 1 ? `${says} and with a jolt` : says,
+    says: `${printAmount({ value: whole.massG, unit: 'g' })} × ${printAmount({ value: leverMm, unit: 'mm' })} × ${printNumber(factor.value)} for jolts ${origin(factor)}, ${says}`,
   };
 }
 

@@ -48,6 +48,44 @@ test('a motor that pushes a block round in its seat: the block turns, and the le
   expect(answer?.mends?.[1]?.says).toBe('A screw or a key in its seat: shape then holds it');
 });
 
+test('on a head the camera does not roll: what lies behind an upright screw does not turn it; on a shoulder it does, and the attitude is told', () => {
+  // Statics: 1 kg, 150 mm to the side of the screw or behind it, jolts taken as 2: 2.94 N·m where the weight has that lever, else nothing.
+  const behind = (purpose: string, at: readonly number[]) => monitorAnswer(withMonitor((draft) => {
+    draft.builds.camera.purpose = purpose;
+    draft.kit.parts['monitor-5'].points.foot.at = at;
+    draft.assumptions = { 'mechanics.handlingFactor': 2, 'mechanics.knobForceN': 0.001 };
+  }));
+  const moment = 2 * 9.80665 * 0.15;
+  expect(behind('tripod', [0, 0, 150])?.use).toBeLessThan(0.01);
+  expect(behind('tripod', [150, 0, 0])).toMatchObject({ needs: { amount: { value: expect.closeTo(moment, 6) as number } }, says: expect.stringContaining('its own weight, looking straight up or down and with a jolt, beats') as string });
+  expect(behind('shoulder', [0, 0, 150])).toMatchObject({ needs: { amount: { value: expect.closeTo(moment, 6) as number } }, says: expect.stringContaining('its own weight, held on its side and with a jolt, beats') as string });
+});
+
+test('no washer goes under what carries the picture', () => {
+  const shoot = riggedShoot((draft) => {
+    draft.builds.camera.purpose = 'shoulder';
+    draft.kit.parts.body.massG = 9000;
+  });
+  const answer = askAll(turning, shoot).find(({ key }) => key.includes('joints/body-on-plate'));
+  expect(answer?.verdict).toBe('fails');
+  expect(answer?.mends?.map(({ says }) => says)).not.toContainEqual(expect.stringContaining('washer'));
+  expect(monitorAnswer(withMonitor())?.mends?.map(({ says }) => says)).toContainEqual(expect.stringContaining('washer'));
+});
+
+test('what pins and rosettes are not trusted with is not promised to hold by shape', () => {
+  const byShape = (massG: number) => monitorAnswer(withMonitor((draft) => (draft.kit.parts['monitor-5'].massG = massG)))?.mends?.find(({ says }) => says.includes('shape then holds it'));
+  // 2 × 9.81 × 0.15 N·m for each kilogram: 30 N·m at 10.2 kg.
+  expect(byShape(9000)?.use).toBe(0);
+  expect(byShape(12_000)?.use).toBeUndefined();
+  expect(byShape(12_000)?.says).toContain('not reckoned');
+});
+
+test('where another setup asks less of the joint, the one that asks most is named', () => {
+  const all = askAll(turning, exampleShoot('demo')).filter(({ subject }) => subject.build === 'tripod');
+  expect(all.find(({ key }) => key.includes('glasses/block-58/joints/block-seat'))?.says).toMatch(/beats the friction, in “Boathouse, sticks”\.$/);
+  expect(all.find(({ verdict, says }) => verdict === 'fails' && says.includes('a touch on its edge'))?.says).toMatch(/beats the friction\.$/);
+});
+
 test('pins on one side only hold nothing, and it says so', () => {
   const answer = monitorAnswer(withMonitor((draft) => (draft.kit.parts.body.points.top.pins = true)));
   expect(answer?.notes).toContainEqual(expect.stringMatching(/has locating pins, .* no holes for them/));

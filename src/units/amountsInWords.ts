@@ -1,8 +1,8 @@
 import { printDistance } from './length.ts';
 import { IMPERIAL, type System, printNumber } from './print.ts';
+import { THIN_SPACE } from './thinSpace.ts';
 import type { Unit } from './Unit.ts';
 
-const THIN_SPACE = '\u2009';
 const NUMBER = `−?(?:\\d{1,3}(?:${THIN_SPACE}\\d{3})+|\\d+)(?:\\.\\d+)?`;
 /** An amount as `printAmount` writes it, with a thin space before its unit; the lower end of a range may stand before it. Names of things have plain spaces. */
 const AMOUNT = new RegExp(`(?:(${NUMBER}) to )?(${NUMBER})${THIN_SPACE}(N·m/rad|N·mm|N·m|N/mm|m/s|mm|m|kg|g|N|°C)(?![\\p{L}\\d·/²³⁴])`, 'gu');

@@ -1,4 +1,5 @@
 import type { Outcome } from '../faults/Fault.ts';
+import { THIN_SPACE } from './thinSpace.ts';
 
 const MM_PER_INCH = 25.4;
 const MM_PER_FOOT = 304.8;
@@ -47,7 +48,7 @@ function refused(text: string): Outcome<number> {
 /** A distance as a tape shows it: `1.68 m`, or `5'6"` to the nearest half inch under ten feet and the nearest inch beyond. */
 export function printDistance(mm: number, system: 'metric' | 'imperial'): string {
   if (mm === Infinity) return 'infinity';
-  if (system === 'metric') return `${(mm / 1000).toFixed(mm < 10_000 ? 2 : 1)}\u2009m`;
+  if (system === 'metric') return `${(mm / 1000).toFixed(mm < 10_000 ? 2 : 1)}${THIN_SPACE}m`;
   const step = Math.abs(mm) < 10 * MM_PER_FOOT ? 2 : 1;
   const inches = Math.round((Math.abs(mm) / MM_PER_INCH) * step) / step;
   const feet = Math.floor(inches / 12);

@@ -1,5 +1,6 @@
-import type { Unit } from './Unit.ts';
 import { printDistance } from './length.ts';
+import { THIN_SPACE } from './thinSpace.ts';
+import type { Unit } from './Unit.ts';
 
 export type System = 'metric' | 'imperial';
 
@@ -9,7 +10,6 @@ export interface Amount {
   readonly unit: Unit;
 }
 
-const THIN_SPACE = '\u2009';
 const HIDDEN: ReadonlySet<Unit> = new Set(['ratio', 'share', 'count']);
 const SHOWN: Partial<Record<Unit, string>> = { deg: '°', 'deg/s': '°/s', arcmin: '′', 'module mm': 'mm module', ohm: 'Ω' };
 const WHOLE: ReadonlySet<Unit> = new Set(['px', 'teeth', 'count', 'bit', 'frames']);

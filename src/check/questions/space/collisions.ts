@@ -1,7 +1,6 @@
 import { isHollow, shapeOf } from '../../../assembly/coarseShape.ts';
 import { collisions as collisionsOf } from '../../../assembly/space/collisions.ts';
 import { placeSetup } from '../../../assembly/placing/placeSetup.ts';
-import { printAmount } from '../../../units/print.ts';
 import { lengthsMustBeThere } from '../../quantities/lengthsWanted.ts';
 import { judgeYes } from '../../judge.ts';
 import { question } from '../../question.ts';
@@ -28,7 +27,7 @@ export const collisions = question({
       yes: sure.length === 0,
       caution: found.length > 0,
       says: { holds: 'Nothing stands in anything else.', tight: `${says} One of the two shapes is a guess.`, fails: says },
-      steps: found.map(({ a, b, depthMm, withTravel, coarse }) => ({ says: `${a.name} into ${b.name}${withTravel ? ', with travel' : ''}${coarse ? ', a shape guessed' : ''}: about`, amount: { value: Number(printAmount({ value: depthMm, unit: 'ratio' }).replaceAll('\u2009', '')), unit: 'mm' as const } })),
+      steps: found.map(({ a, b, depthMm, withTravel, coarse }) => ({ says: `${a.name} into ${b.name}${withTravel ? ', with travel' : ''}${coarse ? ', a shape guessed' : ''}: about`, amount: { value: Number(depthMm.toPrecision(3)), unit: 'mm' as const } })),
       notes: [
         ...(found.length > 0 ? ['Enter the sizes of the two pieces to be sure; slide or turn one of them.'] : []),
         ...shapeless.map(({ name }) => `${name} goes round other pieces, and its shape is not entered: it was not looked at.`),

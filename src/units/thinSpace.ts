@@ -1,0 +1,2 @@
+/** Between a number and its unit, and between thousands. */
+export const THIN_SPACE = '\u2009';

@@ -1,6 +1,7 @@
-import { pieceMasses } from '../../assembly/hold/pieceMasses.ts';
+import { carrierKind } from '../../assembly/hold/carriers.ts';
+import { standsOn } from '../../assembly/hold/standsOn.ts';
 import { opticalPath } from '../../assembly/opticalPath.ts';
-import { composite } from '../../calc/mechanics/massProperties.ts';
+import { placeSetup } from '../../assembly/placing/placeSetup.ts';
 import { swap } from '../../standards/assumptions/swap.ts';
 import type { Asking } from '../Asking.ts';
 import { named } from '../named.ts';
@@ -9,6 +10,7 @@ import { type ChangeStep, takes } from './changeStep.ts';
 import { gearsInReach } from './gearSteps.ts';
 import { glassChange } from './glassChange.ts';
 import { settingSteps } from './settingSteps.ts';
+import { wholeMass } from './wholeMass.ts';
 
 export interface LensChange extends Pick<ChangeStep, 'minutes' | 'low' | 'high'> {
   readonly steps: readonly ChangeStep[];
@@ -72,9 +74,20 @@ function balance(asking: Asking, from: SetupGlass, to: SetupGlass): ChangeStep[]
   const build = cameraOf(asking, to);
   const purpose = ledger.at(`builds/${build}/purpose`);
   if (build !== cameraOf(asking, from) || (purpose !== 'gimbal' && purpose !== 'tripod')) return [];
-  const centre = ({ setup, glass }: SetupGlass) => composite(pieceMasses(ledger, setup, glass, build).weighed.filter(({ placed }) => placed)).centreMm[2];
-  const mm = centre(to) - centre(from);
+  const mm = centreOf(asking, to, build) - centreOf(asking, from, build);
+  // Not a number where nothing has a mass and a place.
   if (!(Math.abs(mm) >= asking.assume(swap.movedMm).value)) return [];
   const says = purpose === 'gimbal' ? 'balance the gimbal again, off: its centre of mass has moved' : 'slide the camera to balance on its head: its centre of mass has moved';
   return [{ kind: 'balance', says, by: { value: Math.abs(mm), unit: 'mm' }, way: mm > 0 ? 'forward' : 'back', ...takes(asking, purpose === 'gimbal' ? swap.gimbalMin : swap.settingMin) }];
 }
+
+/** How far ahead of what the build stands on its centre of mass is, with all that stands on that. */
+function centreOf(asking: Asking, subject: SetupGlass, build: string): number {
+  const { setup, glass } = subject;
+  const whole = wholeMass(asking, subject, build, (piece) => !STANDING.has(carrierKind(piece) ?? ''));
+  const { anchor } = standsOn(asking.ledger, setup, glass, build);
+  return (whole?.centreMm[2] ?? NaN) - (placeSetup(asking.ledger, setup, glass).places.get(anchor)?.t[2] ?? 0);
+}
+
+/** What carries the camera and does not balance with it. */
+const STANDING: ReadonlySet<string> = new Set(['head', 'legs', 'stand', 'gimbal']);

@@ -41,6 +41,16 @@ export function headLoad(asking: Asking, { setup, glass }: SetupGlass): HeadLoad
   });
 }
 
+/** How far the head's plate slides to either side of the middle of its travel; `undefined` where neither travel nor range is entered. */
+export function plateRoom({ head, slide }: HeadLoad): { readonly halfMm: number; readonly from: string } | undefined {
+  const stated = head.part.figure('carrier/plateTravelMm');
+  if (stated !== undefined) return { halfMm: stated.value / 2, from: 'half the travel of the plate' };
+  return slide === undefined ? undefined : { halfMm: (slide.highMm - slide.lowMm) / 2, from: 'half the range of the plate' };
+}
+
+/** Where the plate stands now, ahead of the middle of its travel: to balance, that has to be undone as well. */
+export const plateNow = ({ slide }: HeadLoad): number => (slide === undefined ? 0 : slide.valueMm - (slide.highMm + slide.lowMm) / 2);
+
 /** As stated, as found, or as it is taken to begin with; counted ahead, whichever piece and way the file counts it on. */
 function plateSlide({ places, values }: Placement, joint: ModelJoint, head: string): HeadLoad['slide'] {
   const { joint: { a, b }, frameA, turned } = joint;

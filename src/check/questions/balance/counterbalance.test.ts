@@ -59,3 +59,12 @@ test('while the mass of one piece is not entered, no head holds it; what falls w
   expect(without(40)).toMatchObject({ verdict: 'unknown', unknown: 'not entered', missing: [{ path: 'kit/parts/motor/massG' }] });
   expect(without(1).verdict).toBe('fails');
 });
+
+test('it presumes the camera slid to balance; where the plate does not reach, it is not told to hold', () => {
+  // The centre lies 17 mm behind the middle of the plate, which goes 45 mm either way; with 20 mm of travel 7 mm are left: 2 kg × g × 7 mm.
+  expect(askOne(counterbalance, headShoot(), 'glass=normal').says).toBe('Slid to balance, Head holds the camera at any tilt.');
+  const short = (counterbalanceNm: number) => askOne(counterbalance, headShoot((draft) => Object.assign(draft.kit.parts.head.carrier, { plateTravelMm: 20, counterbalanceNm })), 'glass=normal');
+  expect(short(4)).toMatchObject({ verdict: 'unknown', unknown: 'could not judge', says: expect.stringContaining('does not slide far enough') as string });
+  expect(short(4).steps?.map(({ amount }) => amount?.value).slice(0, 2)).toEqual([expect.closeTo(7, 6), expect.closeTo(2 * 9.80665 * 0.007, 6)]);
+  expect(short(3).verdict).toBe('fails');
+});

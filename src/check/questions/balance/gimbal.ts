@@ -84,7 +84,7 @@ function worstMove(asking: Asking, setup: string, seats: readonly Seat[], by: (s
 function steps(seats: readonly Seat[]): Step[] {
   const moves = ({ name, wantedMm }: Seat): Step => {
     const own = WAYS.filter(({ at }) => Math.abs(wantedMm[at] ?? 0) >= FINE_MM).map((way) => moveSays(way, wantedMm[way.at] ?? 0));
-    return { says: own.length === 0 ? `${name}: balanced as it is set` : `${name}: bring the centre ${own.join(', ')}` };
+    return { says: own.length === 0 ? `${name}: balanced as it is set` : `${name}: slide the camera on its plate until the centre comes ${own.join(', ')}` };
   };
   const spreads = WAYS.map((way) => ({ way, spread: Math.max(...seats.map(({ wantedMm }) => wantedMm[way.at] ?? 0)) - Math.min(...seats.map(({ wantedMm }) => wantedMm[way.at] ?? 0)) }));
   const shifts = seats.map(({ name, load }) => ({ name, mm: Math.hypot(...load.shiftMm) })).filter(({ mm }) => mm > 0.05);

@@ -108,18 +108,21 @@ function rebalanced(asking: Asking, subject: SetupGlass, load: GimbalLoad, { mos
   const useAt = (off: Vector): number => worstAxis(axesOf(load, gust, off)).momentNm / mostNm;
   const slid = alongJoints(asking, subject, load);
   const byHand = alongGimbal(asking, subject, load, slid.offMm);
-  const says = (off: Vector): string => `Balance it with this lens on: the centre ${movesSaid(offMm, off)}`;
+  const says = (off: Vector): string => `Balance it with this lens on: slide the camera on its plate until the centre comes ${movesSaid(load, offMm, off)}`;
   const only = glassesOf(asking.ledger, subject.setup).length > 1 ? subject.glass : undefined;
   const patches = slid.set.flatMap(({ slide, value }, at) => patchesAfter(slid.set.slice(0, at), slide, value, only));
   const costs = 'again at each lens change';
   return [
     ...(patches.length > 0 && useAt(slid.offMm) < 0.98 * useAt(offMm) ? [{ says: says(slid.offMm), use: useAt(slid.offMm), costs, edit: { says: says(slid.offMm), patches } }] : []),
-    ...(useAt(byHand) < 0.98 * useAt(slid.offMm) ? [{ says: says(byHand), use: useAt(byHand), costs: `${costs}; ${movesSaid(slid.offMm, byHand)} along the gimbal itself, where the file has no joint to set` }] : []),
+    ...(useAt(byHand) < 0.98 * useAt(slid.offMm) ? [{ says: says(byHand), use: useAt(byHand), costs: `${costs}; ${movesSaid(load, slid.offMm, byHand)} along the gimbal itself, where the file has no joint to set` }] : []),
   ];
 }
 
-/** What of a move is worth the words. */
-const movesSaid = (before: Vector, after: Vector): string => WAYS.filter(({ at }) => Math.abs(after[at] - before[at]) >= LEAST_MM).map((way) => moveSays(way, after[way.at] - before[way.at])).join(', ');
+/** What of a move is worth the words. One that ends within what nobody slides more finely is told as what is wanted, as the question whether it can be balanced tells it. */
+const movesSaid = (load: GimbalLoad, before: Vector, after: Vector): string => WAYS.flatMap((way) => {
+  const [wentMm, wantedMm] = [after[way.at] - before[way.at], wantedOf({ ...load, offMm: before }, way.at)];
+  return Math.abs(wentMm) < LEAST_MM ? [] : [moveSays(way, Math.abs(wentMm - wantedMm) < LEAST_MM ? wantedMm : wentMm)];
+}).join(', ');
 
 const LEAST_MM = 0.5;
 const wantedOf = ({ offMm, shiftMm }: GimbalLoad, at: 0 | 1 | 2): number => -(offMm[at] + shiftMm[at] / 2);

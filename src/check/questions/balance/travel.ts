@@ -7,7 +7,7 @@ import { judgeRatio } from '../../judge.ts';
 import { nameAt } from '../../nameAt.ts';
 import { allInBalance } from '../../quantities/allWeighed.ts';
 import { cautionsFor } from '../../quantities/estimateNote.ts';
-import { type HeadLoad, headLoad } from '../../quantities/headLoad.ts';
+import { type HeadLoad, headLoad, plateNow, plateRoom } from '../../quantities/headLoad.ts';
 import { loadSlides, movedShare, roomAlong, settingFor, settingPatches } from '../../quantities/loadSlides.ts';
 import { heaviestPack, leftOut } from '../../quantities/wholeMass.ts';
 import { question } from '../../question.ts';
@@ -28,19 +28,17 @@ export const travel = question<{ readonly setup: string }>({
     });
     const [first] = all;
     if (first === undefined) return null;
-    const stated = first.load.head.part.figure('carrier/plateTravelMm');
-    const { slide } = first.load;
-    const halfMm = stated === undefined ? (slide === undefined ? undefined : (slide.highMm - slide.lowMm) / 2) : stated.value / 2;
-    if (halfMm === undefined) return null;
-    // Where the plate stands now, ahead of the middle of its travel, has to be undone as well.
-    const now = slide === undefined ? 0 : slide.valueMm - (slide.highMm + slide.lowMm) / 2;
+    const plate = plateRoom(first.load);
+    if (plate === undefined) return null;
+    const { halfMm, from } = plate;
+    const now = plateNow(first.load);
     const wanted = all.map(({ glass, offMm }) => ({ glass, mm: now - offMm }));
     const worst = wanted.reduce((most, one) => (Math.abs(one.mm) > Math.abs(most.mm) ? one : most));
     const name = (glass: string) => nameAt(asking.ledger, 'glasses', glass);
     const spread = Math.max(...wanted.map(({ mm }) => mm)) - Math.min(...wanted.map(({ mm }) => mm));
     return allInBalance(judgeRatio({
       needs: { amount: { value: Math.abs(worst.mm), unit: 'mm' }, from: `${worst.mm < 0 ? 'back' : 'forward'} from the middle, ${name(worst.glass)}` },
-      has: { amount: { value: halfMm, unit: 'mm' }, from: stated === undefined ? 'half the range of the plate' : 'half the travel of the plate' },
+      has: { amount: { value: halfMm, unit: 'mm' }, from },
       says: {
         holds: 'Every lens of the set can be balanced on the head.', tight: `${name(worst.glass)} can just be balanced on the head.`,
         fails: `${name(worst.glass)} cannot be balanced: the plate does not slide far enough ${worst.mm < 0 ? 'back' : 'forward'}.`,

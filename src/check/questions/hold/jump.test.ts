@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import { askAll, askOne } from '../../../../test/ask.ts';
 import { riggedShoot } from '../../../../test/riggedShoot.ts';
-import type { Draft } from '../../../../test/tinyShoot.ts';
+import { type Draft, exampleShoot } from '../../../../test/tinyShoot.ts';
 import { placeSetup } from '../../../assembly/placing/placeSetup.ts';
 import { cross, subtract } from '../../../assembly/placing/Transform.ts';
 import { Ledger } from '../../../shoot/ledger/Ledger.ts';
@@ -95,4 +95,17 @@ test('on a shoulder plate and camera turn against each other about the mass of t
   const shoulder = askOne(jump, onPlate((draft) => (draft.builds.camera.purpose = 'shoulder')), 'glass=normal');
   expect(frameOf(shoulder)).toBeGreaterThan(0);
   expect(frameOf(shoulder)).toBeLessThan(frameOf(askOne(jump, onPlate(), 'glass=normal')));
+});
+
+test('the steps end in what they come to: where ways go against each other it is said, and roll is told in pixels at the corner', () => {
+  const answer = askOne(jump, exampleShoot('demo'), 'setup=jetty-shoulder|glass=block-58');
+  const steps = answer.steps ?? [];
+  const at = (words: string) => steps.find(({ says }) => says.includes(words))?.amount?.value ?? Number.NaN;
+  const sum = at('the taking lens shifts') + at('free play') + at('turns to the side') + at('camera itself turns');
+  const middle = at('all together at the middle');
+  // Directions in a plane: together never more than their sum, and what is less has partly cancelled.
+  expect(middle).toBeLessThan(sum);
+  expect(steps.find(({ says }) => says.startsWith('all together'))?.says).toContain('partly cancel');
+  expect(at('at a corner')).toBeCloseTo(middle + at('a corner of the picture shifts'), 9);
+  expect(answer.needs?.amount.value).toBe(at('at a corner'));
 });

@@ -42,16 +42,22 @@ export const jump = question<SetupGlass>({
   },
 });
 
-function steps({ forceN, lensShiftMm, lensPx, yawPx, playPx, rollDeg, leanDeg, rollCornerPx, framePx, push }: ImageJump): Step[] {
+/** Ways that go against each other leave less than their sum by more than rounding shows. */
+const CANCELS = 0.99;
+
+function steps({ forceN, lensShiftMm, lensPx, yawPx, playPx, rollDeg, leanDeg, rollCornerPx, framePx, centrePx, cornerPx, push }: ImageJump): Step[] {
+  const cancels = centrePx < CANCELS * (lensPx + yawPx + framePx + playPx);
   return [
     { says: `push of the teeth on ${push.ring.piece.name}: torque of the ring over ${printNumber(push.ringRadiusM * 1000)} mm`, amount: { value: forceN, unit: 'N' } },
     { says: `the taking lens shifts by ${printNumber(lensShiftMm * 1000)} µm from one side to the other`, amount: { value: lensPx, unit: 'px' } },
     { says: 'free play of its seat', amount: { value: playPx, unit: 'px' } },
     ...(yawPx === 0 && rollDeg === 0 ? [] : [
       { says: 'the block turns to the side', amount: { value: yawPx, unit: 'px' as const } },
-      { says: `the block rolls by ${printNumber(rollDeg, 2)}°: verticals lean by ${printNumber(leanDeg, 2)}°, and a corner shifts`, amount: { value: rollCornerPx, unit: 'px' as const } },
+      { says: `the block rolls by ${printNumber(rollDeg, 2)}°: verticals lean by ${printNumber(leanDeg, 2)}°, and a corner of the picture shifts`, amount: { value: rollCornerPx, unit: 'px' as const } },
     ]),
     { says: 'the camera itself turns', amount: { value: framePx, unit: 'px' } },
+    { says: `all together at the middle${cancels ? ': they partly cancel, as they go different ways' : ''}`, amount: { value: centrePx, unit: 'px' } },
+    ...(rollCornerPx === 0 ? [] : [{ says: 'and at a corner, with the roll of the block', amount: { value: cornerPx, unit: 'px' as const } }]),
   ];
 }
 

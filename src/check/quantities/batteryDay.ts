@@ -33,6 +33,7 @@ export interface BatteryDay {
   readonly hoursWanted: number;
   /** Hours without power that was wanted, changes not counted. */
   readonly hoursDark: number;
+  /** Hours that all places together could go on for; none where one of them goes dark, as what another has left does not help it. */
   readonly hoursLeft: number;
   readonly changes: number;
   readonly takesLost: number;
@@ -67,11 +68,11 @@ export function batteryDay(asking: Asking, day: string, path: string, charging: 
     const stock = allotted(count, wants);
     const { bays, hours } = chargersFor(asking.ledger, pack);
     const chargers = charging ? allotted(bays, wants) : wants.map(() => 0);
-    const days = places.map((place, at) => dayOf(asking, place, { count: stock[at] ?? 0, bays: chargers[at] ?? 0, chargeHours: hours ?? asking.assume(assumed.chargeHours).value }));
+    const days = handedOn(stock, (at, packs) => dayOf(asking, places[at] as Place, { count: packs, bays: chargers[at] ?? 0, chargeHours: hours ?? asking.assume(assumed.chargeHours).value }));
     const sum = (of: (one: OneDay) => number) => days.reduce((total, one) => total + of(one), 0);
     return {
       pack, count, places: places.length,
-      hoursWanted: sum((one) => one.hoursWanted), hoursDark: sum((one) => one.hoursDark), hoursLeft: sum((one) => one.hoursLeft),
+      hoursWanted: sum((one) => one.hoursWanted), hoursDark: sum((one) => one.hoursDark), hoursLeft: days.some(({ hoursDark }) => hoursDark > 0) ? 0 : sum((one) => one.hoursLeft),
       changes: sum((one) => one.changes), takesLost: sum((one) => one.takesLost), chargerTurns: sum((one) => one.chargerTurns),
       events: days.flatMap(({ events }) => events).toSorted((a, b) => a.atHours - b.atHours), wattHours: wants.reduce((total, one) => total + one, 0),
     };
@@ -149,6 +150,22 @@ function dayOf(asking: Asking, place: Place, { count, bays, chargeHours }: { cou
     hoursWanted, hoursDark: dead, hoursLeft: day.hoursLeftAtWrap, changes: day.changes, takesLost: day.takesLost, chargerTurns: day.chargerTurns,
     events: day.events.map(({ atHours, kind, offHoursLeft, darkMin }) => ({ atHours, kind, offHoursLeft, darkMin, ...whereAt(stretches, atHours) })),
   };
+}
+
+/** Hands a pack from a place that can spare it to the one that is dark for longest, as long as there are such. */
+function handedOn(stock: readonly number[], dayWith: (place: number, count: number) => OneDay): OneDay[] {
+  const counts = [...stock];
+  const days = counts.map((count, place) => dayWith(place, count));
+  for (;;) {
+    const needy = days.reduce((worst, one, place) => (one.hoursDark > (days[worst]?.hoursDark ?? 0) ? place : worst), -1);
+    if (needy < 0) return days;
+    const spare = counts.findIndex((count, place) => place !== needy && count > 1 && days[place]?.hoursDark === 0 && dayWith(place, count - 1).hoursDark === 0);
+    if (spare < 0) return days;
+    for (const [place, more] of [[spare, -1], [needy, 1]] as const) {
+      counts[place] = (counts[place] ?? 0) + more;
+      days[place] = dayWith(place, counts[place]);
+    }
+  }
 }
 
 function whereAt(stretches: readonly Stretch[], atHours: number): { at: string; shot: string } {

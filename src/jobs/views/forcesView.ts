@@ -121,7 +121,7 @@ function notesOf({ stands, springs, unweighed, left }: RigNetwork, { floats, wei
     ...(unweighed.length > 0 && weight ? [`Weighs nothing here, as its mass is not entered: ${unweighed.map(({ name }) => name).join(', ')}.`] : []),
     ...(left.length > 0 ? [`Left out, without a place: ${left.map(({ name }) => name).join(', ')}.`] : []),
     ...(untold.length > 0 ? [`How these share what they carry cannot be told, as none of them gives: ${untold.join(', ')}.`] : []),
-    ...(springs.some((hold) => hold !== 'ground' && hold.type.name === 'lens support') ? ['A support that only pushes is taken as if it could pull too.'] : []),
+    ...(springs.some((hold) => hold !== 'ground' && hold.type.name === 'lens support') ? ['A support that only pushes up is reckoned as if it held down too.'] : []),
     'Estimate, not a load rating.',
   ];
 }

@@ -10,6 +10,9 @@ export interface PullAndNod {
   readonly nodNm: number;
 }
 
+/** Less than any weight: what hangs there has none, and all attitudes are one. */
+const NOTHING_N = 1e-100;
+
 /** Angles of the nod that are looked at before the best is drawn in: what is looked for has at most two crests all round. */
 const LOOKS = 24;
 const DRAWN_IN = 40;
@@ -34,6 +37,8 @@ export function hardestAttitude(along: AlongAxes, coreM: number): PullAndNod {
     else high -= third;
   }
   const hardest = way((low + high) / 2);
-  const w = scale(hardest, 1 / Math.max(length(hardest), Number.MIN_VALUE));
+  const asked = length(hardest);
+  if (asked < NOTHING_N) return { pullN: 0, nodNm: 0 };
+  const w = scale(hardest, 1 / asked);
   return { pullN: Math.max(0, dot(pull, w)), nodNm: Math.hypot(dot(nodX, w), dot(nodY, w)) };
 }

@@ -75,4 +75,22 @@ test('over-tightened, the core gives: 210 MPa on 20.5 mm² are 4310 N, less for 
   expect(answer.mends?.[0]?.use).toBeLessThan(1);
 });
 
+test('without the mass of what hangs on it no screw passes; a mass elsewhere is nothing to it', () => {
+  const without = (part: string) => askOne(screw, withWeight(400, (draft) => {
+    draft.builds.camera.pieces.more = { of: 'more' };
+    draft.kit.parts.more = { ...structuredClone(draft.kit.parts.weight), name: 'More weight' };
+    draft.kit.parts.body.points.side = { kind: 'thread', class: '1/4-20', sex: 'female', at: [60, 0, -20], out: [1, 0, 0], up: [0, 0, 1] };
+    draft.builds.camera.joints.more = { a: 'body/side', b: 'more/foot', torqueNm: 2 };
+    delete draft.kit.parts[part].massG;
+  }), 'joints/weight');
+  expect(without('weight')).toMatchObject({ verdict: 'unknown', missing: [{ path: 'kit/parts/weight/massG' }] });
+  expect(without('more').verdict).toBe('good');
+});
+
+test('what has no place yet is named as left out', () => {
+  const notes = askOne(screw, withWeight(400), 'weight').notes?.join(' ');
+  expect(notes).toContain('left out');
+  expect(notes).toContain('5-inch monitor');
+});
+
 test('nothing screwed: not asked', () => expect(askAll(screw, tinyShoot())).toEqual([]));

@@ -1,14 +1,19 @@
 import { carriedWords } from '../../../assembly/hold/carriedOn.ts';
 import { typeOf } from '../../../assembly/hold/jointHold.ts';
+import { hangsOn } from '../../../assembly/hold/hangsOn.ts';
+import { heldFast } from '../../../assembly/hold/underWeight.ts';
 import { placeSetup } from '../../../assembly/placing/placeSetup.ts';
+import type { SetupPiece } from '../../../assembly/setupPieces.ts';
 import type { Ledger } from '../../../shoot/ledger/Ledger.ts';
 import { printAmount, printNumber } from '../../../units/print.ts';
 import type { Mend, Side } from '../../answer.ts';
 import type { Asking } from '../../Asking.ts';
 import { type Sayings, judgeRatio } from '../../judge.ts';
+import { allWeighed } from '../../quantities/allWeighed.ts';
 import { buildsInUse, isCamera, usesOf } from '../../quantities/buildsInUse.ts';
 import { cautionsFor } from '../../quantities/estimateNote.ts';
 import { type ScrewLoad, isScrewed, screwLoad } from '../../quantities/screwLoad.ts';
+import { unplacedNote } from '../../quantities/unplacedNote.ts';
 import { question } from '../../question.ts';
 
 interface Screwed {
@@ -31,7 +36,7 @@ export const screw = question<Screwed>({
     const load = worstUse(asking, build, path);
     if (load === undefined) return null;
     const opens = byOpening(load);
-    return judgeRatio({
+    return allWeighed(judgeRatio({
       ...(opens ? openingSides(load) : strengthSides(load)),
       says: sayings(load, opens),
       steps: [
@@ -39,8 +44,8 @@ export const screw = question<Screwed>({
         { says: `at most in one screw, ${printAmount({ value: load.stressMPa, unit: 'MPa' })}; ${WEAKER[load.weaker]} bears ${printAmount({ value: load.bearsN, unit: 'N' })}`, amount: { value: load.screwN, unit: 'N' } },
       ],
       mends: useOf(load) > 0.9 ? mends(load, opens) : [],
-      notes: cautionsFor(asking.ledger.at(`builds/${build}/purpose`)),
-    });
+      notes: [...cautionsFor(asking.ledger.at(`builds/${build}/purpose`)), ...unplaced(asking.ledger, build)],
+    }), unweighedOn(asking.ledger, build, path));
   },
 });
 
@@ -48,7 +53,7 @@ export const screw = question<Screwed>({
 function screwed(ledger: Ledger): Screwed[] {
   return buildsInUse(ledger).flatMap((build) => {
     const subjects = new Map<string, Screwed>();
-    for (const { setup, glass } of usesOf(ledger, build).filter((use) => isCamera(ledger, use, build))) {
+    for (const { setup, glass } of camerasOf(ledger, build)) {
       const { model, places } = placeSetup(ledger, setup, glass);
       for (const { joint } of [...model.tree, ...model.loops]) {
         const own = [joint.a, joint.b].every(({ ref, piece }) => piece.build === build && places.has(ref));
@@ -59,8 +64,21 @@ function screwed(ledger: Ledger): Screwed[] {
   });
 }
 
+/** Pieces without a mass that hang on the joint, with whichever glass. */
+const unweighedOn = (ledger: Ledger, build: string, path: string): SetupPiece[] => camerasOf(ledger, build).flatMap(({ setup, glass }) => {
+  const rig = heldFast(ledger, setup, glass);
+  const held = rig?.springs.find((spring) => spring !== 'ground' && spring.joint.path === path);
+  if (rig === undefined || rig.unweighed.length === 0 || held === undefined || held === 'ground') return [];
+  const hanging = hangsOn(ledger, setup, glass, held.joint);
+  return rig.unweighed.filter(({ ref }) => hanging.has(ref));
+});
+
+const unplaced = (ledger: Ledger, build: string): string[] => [...new Set(camerasOf(ledger, build).flatMap((use) => unplacedNote(ledger, use, build)))];
+
+const camerasOf = (ledger: Ledger, build: string) => usesOf(ledger, build).filter((use) => isCamera(ledger, use, build));
+
 function worstUse(asking: Asking, build: string, path: string): ScrewLoad | undefined {
-  const all = usesOf(asking.ledger, build).flatMap((use) => (isCamera(asking.ledger, use, build) ? (screwLoad(asking, use, path) ?? []) : []));
+  const all = camerasOf(asking.ledger, build).flatMap((use) => screwLoad(asking, use, path) ?? []);
   return all.reduce<ScrewLoad | undefined>((worst, one) => (worst === undefined || useOf(one) > useOf(worst) ? one : worst), undefined);
 }
 

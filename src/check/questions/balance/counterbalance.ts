@@ -7,6 +7,7 @@ import type { Judgement, Mend } from '../../answer.ts';
 import type { Asking } from '../../Asking.ts';
 import { cannotJudge, judgeRatio } from '../../judge.ts';
 import { origin } from '../../origin.ts';
+import { allPlaced } from '../../quantities/allPlaced.ts';
 import { allWeighed } from '../../quantities/allWeighed.ts';
 import { cautionsFor } from '../../quantities/estimateNote.ts';
 import { type HeadLoad, headLoad, plateNow, plateRoom } from '../../quantities/headLoad.ts';
@@ -35,14 +36,14 @@ export const counterbalance = question<SetupGlass>({
     const { springNm, momentNm } = sum({ massG: whole.massG, aboveAxisMm: aboveMm + axis.value, aheadOfAxisMm: 0, tiltDeg: WORKING_TILT_DEG });
     const beyondMm = beyondPlate(found);
     if (springNm <= most.value && beyondMm > 0) return outOfBalance(found, beyondMm, springNm, most.value);
-    return allWeighed(judgeRatio({
+    return allPlaced(allWeighed(judgeRatio({
       needs: { amount: { value: Math.max(0, springNm), unit: 'N·m' }, from: `${printAmount({ value: whole.massG, unit: 'g' })}, its centre ${printAmount({ value: aboveMm, unit: 'mm' })} above the plate + ${printAmount({ value: axis.value, unit: 'mm' })} to the tilt axis ${origin(axis)}` },
       has: { amount: { value: most.value, unit: 'N·m' }, from: `${head.name} ${origin(most)}` },
       says: { holds: `Slid to balance, ${head.name} holds the camera at any tilt.`, tight: `Slid to balance, ${head.name} just holds the camera at any tilt.`, fails: `On ${head.name} the camera falls when it is let go tilted.` },
       steps: [{ says: `at ${WORKING_TILT_DEG}° of tilt it asks for`, amount: { value: momentNm, unit: 'N·m' } }],
       mends: springNm > 0.9 * most.value ? [...lower(found, { axisMm: axis.value, mostNm: most.value, target: springNm > most.value ? 1 : 0.9 }), ...otherHeads(asking, found, springNm / most.value)] : [],
       notes: [...cautionsFor('tripod'), ...leftOut(whole)],
-    }), whole.unweighed);
+    }), whole.unweighed), [whole]);
   },
 });
 

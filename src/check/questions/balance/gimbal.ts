@@ -7,6 +7,7 @@ import { LARGEST_USE, cannotJudge, judgeRatio } from '../../judge.ts';
 import { nameAt } from '../../nameAt.ts';
 import { NotEntered } from '../../NotEntered.ts';
 import { describeFigure } from '../../describeFigure.ts';
+import { allPlaced } from '../../quantities/allPlaced.ts';
 import { allInBalance } from '../../quantities/allWeighed.ts';
 import { ESTIMATE } from '../../quantities/estimateNote.ts';
 import { type GimbalLoad, gimbalLoad, gimbalOf } from '../../quantities/gimbalLoad.ts';
@@ -34,7 +35,7 @@ export const gimbal = question<{ readonly setup: string }>({
     const { worst, missing } = worstMove(asking, setup, seats);
     if (worst === undefined || (worst.use <= 1 && missing.length > 0)) throw new NotEntered(missing.map((path) => describeFigure(first.load.gimbal.part, path)));
     const { name } = first.load.gimbal;
-    return allInBalance(judgeRatio({
+    return allPlaced(allInBalance(judgeRatio({
       needs: { amount: { value: Math.abs(worst.mm), unit: 'mm' }, from: `${worst.mm < 0 ? worst.way.less : worst.way.more}, ${worst.seat.name}`, word: 'to slide' },
       has: { amount: { value: worst.reach.roomMm, unit: 'mm' }, from: worst.reach.says },
       says: {
@@ -44,7 +45,7 @@ export const gimbal = question<{ readonly setup: string }>({
       steps: steps(seats),
       mends: worst.use > 0.9 ? mends(asking, setup, seats, worst) : [],
       notes: [ESTIMATE, 'Fingers, hair and cables clear when a gimbal starts.', ...new Set(seats.flatMap(({ load }) => load.notes))],
-    }), seats.flatMap(({ load }) => load.whole.unweighed));
+    }), seats.flatMap(({ load }) => load.whole.unweighed)), seats.map(({ load }) => load.whole));
   },
 });
 

@@ -5,6 +5,7 @@ import type { Mend, Step } from '../../answer.ts';
 import type { Asking } from '../../Asking.ts';
 import { cannotJudge, judgeRatio } from '../../judge.ts';
 import { origin } from '../../origin.ts';
+import { allPlaced } from '../../quantities/allPlaced.ts';
 import { allInBalance } from '../../quantities/allWeighed.ts';
 import { ESTIMATE } from '../../quantities/estimateNote.ts';
 import { type GimbalAxis, type GimbalGust, gimbalGust } from '../../quantities/gimbalGust.ts';
@@ -36,7 +37,7 @@ export const motors = question<SetupGlass>({
     const [worst, still] = [worstAxis(axes), Math.max(...axes.map(({ weightNm }) => weightNm))];
     const shiftMm = Math.hypot(...load.shiftMm);
     const inWind = worst.windNm > 0 ? ' in the wind' : '';
-    return allInBalance(judgeRatio({
+    return allPlaced(allInBalance(judgeRatio({
       needs: { amount: { value: worst.momentNm, unit: 'N·m' }, from: needsFrom(load, worst, gust) },
       has: { amount: { value: most.value, unit: 'N·m' }, from: `${load.gimbal.name}, held continuously ${origin(most)}` },
       says: {
@@ -50,7 +51,7 @@ export const motors = question<SetupGlass>({
       ],
       mends: worst.momentNm > 0.9 * most.value ? [...rebalanced(asking, subject, load, { mostNm: most.value, gust }), ...sheltered(axes, gust, most.value)] : [],
       notes: [ESTIMATE, 'Fingers, hair and cables clear when a gimbal starts.', ...load.notes],
-    }), load.whole.unweighed);
+    }), load.whole.unweighed), [load.whole]);
   },
 });
 

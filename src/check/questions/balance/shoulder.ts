@@ -15,6 +15,7 @@ import type { Asking } from '../../Asking.ts';
 import { NotEntered } from '../../NotEntered.ts';
 import { cannotJudge, judgeRatio } from '../../judge.ts';
 import { origin } from '../../origin.ts';
+import { allPlaced } from '../../quantities/allPlaced.ts';
 import { allInBalance } from '../../quantities/allWeighed.ts';
 import { cautionsFor } from '../../quantities/estimateNote.ts';
 import { listed } from '../../quantities/listed.ts';
@@ -47,7 +48,7 @@ export const shoulder = question<SetupGlass>({
     const gust = gustOn(asking, subject, found);
     const force = gust?.handForceN ?? still;
     const way = aheadMm > 0 ? 'forward' : 'backward';
-    return allInBalance(judgeRatio({
+    return allPlaced(allInBalance(judgeRatio({
       needs: { amount: { value: force, unit: 'N' }, from: `${printAmount({ value: whole.massG, unit: 'g' })}, its centre ${printAmount({ value: Math.abs(aheadMm), unit: 'mm' })} ${aheadMm > 0 ? 'ahead of' : 'behind'} the pad, over ${printAmount({ value: handsAheadMm, unit: 'mm' })} to the hands${gust === undefined ? '' : `, in wind: ${windSays(gust.air, gust.areaMm2)}`}`, word: 'hands hold' },
       has: { amount: { value: rest.value, unit: 'N' }, from: `what both hands hold for an hour without a rest ${origin(rest)}`, word: 'with ease' },
       says: {
@@ -64,7 +65,7 @@ export const shoulder = question<SetupGlass>({
       ],
       mends: force > 0.9 * rest.value ? [...packMends(asking, subject, found, rest.value), ...padMend(asking, subject, found, rest.value), ...sheltered(still, gust, rest.value)] : [],
       notes: ['For holding a camera on a shoulder no published limit exists; pain is a reason to stop.', ...cautionsFor('shoulder'), ...leftOut(whole)],
-    }), whole.unweighed);
+    }), whole.unweighed), [whole]);
   },
 });
 

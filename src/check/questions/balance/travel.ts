@@ -5,6 +5,7 @@ import type { Mend } from '../../answer.ts';
 import type { Asking } from '../../Asking.ts';
 import { judgeRatio } from '../../judge.ts';
 import { nameAt } from '../../nameAt.ts';
+import { allPlaced } from '../../quantities/allPlaced.ts';
 import { allInBalance } from '../../quantities/allWeighed.ts';
 import { cautionsFor } from '../../quantities/estimateNote.ts';
 import { type HeadLoad, headLoad, plateNow, plateRoom } from '../../quantities/headLoad.ts';
@@ -36,7 +37,7 @@ export const travel = question<{ readonly setup: string }>({
     const worst = wanted.reduce((most, one) => (Math.abs(one.mm) > Math.abs(most.mm) ? one : most));
     const name = (glass: string) => nameAt(asking.ledger, 'glasses', glass);
     const spread = Math.max(...wanted.map(({ mm }) => mm)) - Math.min(...wanted.map(({ mm }) => mm));
-    return allInBalance(judgeRatio({
+    return allPlaced(allInBalance(judgeRatio({
       needs: { amount: { value: Math.abs(worst.mm), unit: 'mm' }, from: `${worst.mm < 0 ? 'back' : 'forward'} from the middle, ${name(worst.glass)}` },
       has: { amount: { value: halfMm, unit: 'mm' }, from },
       says: {
@@ -49,7 +50,7 @@ export const travel = question<{ readonly setup: string }>({
       ],
       mends: Math.abs(worst.mm) > 0.9 * halfMm ? mends(asking, setup, { halfMm, wanted, loads: all.map(({ glass, load }) => ({ glass, load })) }) : [],
       notes: [...cautionsFor('tripod'), ...leftOut(first.load.whole)],
-    }), all.flatMap(({ load }) => load.whole.unweighed));
+    }), all.flatMap(({ load }) => load.whole.unweighed)), all.map(({ load }) => load.whole));
   },
 });
 

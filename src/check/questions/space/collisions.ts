@@ -2,6 +2,7 @@ import { isHollow, shapeOf } from '../../../assembly/coarseShape.ts';
 import { collisions as collisionsOf } from '../../../assembly/space/collisions.ts';
 import { placeSetup } from '../../../assembly/placing/placeSetup.ts';
 import { lengthsMustBeThere } from '../../quantities/lengthsWanted.ts';
+import { unplacedNote } from '../../quantities/unplacedNote.ts';
 import { judgeYes } from '../../judge.ts';
 import { question } from '../../question.ts';
 import { eachGlass } from '../../subjects.ts';
@@ -31,6 +32,7 @@ export const collisions = question({
       notes: [
         ...(found.length > 0 ? ['Enter the sizes of the two pieces to be sure; slide or turn one of them.'] : []),
         ...shapeless.map(({ name }) => `${name} goes round other pieces, and its shape is not entered: it was not looked at.`),
+        ...unplacedNote(ledger, { setup, glass }, ledger.at(`setups/${setup}/camera`) as string),
       ],
     });
   },

@@ -44,7 +44,7 @@ describe('scale', () => {
     const feet = await command(['scale', demo, '--lens', 'focuser', '--at', `5'6"`, '--csv']);
     const metres = await command(['scale', demo, '--lens', 'focuser', '--at', '1.6764 m', '--csv']);
     expect(feet.out).toBe(metres.out);
-    expect(await command(['scale', demo, '--lens', 'focuser', '--at', '0.4 m'])).toMatchObject({ code: 1, out: expect.stringContaining('0.40 m lies outside') as string });
+    expect(await command(['scale', demo, '--lens', 'focuser', '--at', '0.4 m'])).toMatchObject({ code: 1, out: expect.stringContaining('0.40\u2009m lies outside') as string });
     expect((await command(['scale', demo, '--lens', 'focuser', '--imperial'])).out).toContain(`6'6"`);
   });
 

@@ -119,7 +119,8 @@ function nodeOf(device: DeviceView, cables: readonly CableView[]): ElkNode {
   };
 }
 
-interface Drawing {
+/** What is laid out so far. */
+export interface Drawing {
   readonly builds: Map<string, Placed>;
   readonly devices: Map<string, Placed>;
   readonly sockets: Map<string, Point>;

@@ -1,19 +1,11 @@
 import type { CableView, DeviceView, LinesView } from '../../jobs/views/linesView.ts';
-import { BETWEEN_BUILDS, BUILD_TITLE, type Layout, type Placed, type Point, type Route, SOCKET_STEP, type Stub, TITLE, buildOf, deviceNamer, endOf, socketRows, textWidth } from './layout.ts';
+import { BETWEEN_BUILDS, BUILD_TITLE, type Drawing, type Layout, SOCKET_STEP, type Stub, TITLE, buildOf, deviceNamer, endOf, socketRows, textWidth } from './layout.ts';
 import { tracksOf } from './tracksOf.ts';
 
 const EDGE = 16;
 const BETWEEN_DEVICES = 12;
 const BETWEEN_TRACKS = 12;
 const TEXT_STEP = 15;
-
-interface Drawing {
-  readonly builds: Map<string, Placed>;
-  readonly devices: Map<string, Placed>;
-  readonly sockets: Map<string, Point>;
-  readonly routes: Map<string, Route>;
-  readonly stubs: Stub[];
-}
 
 /** For a narrow room: the devices of each build in one column, what sends above what takes, their lines down the right and what each carries at its end. Builds stand side by side where there is room. */
 export function stackUp(view: LinesView, labels: ReadonlyMap<string, string>, room: number): Layout {

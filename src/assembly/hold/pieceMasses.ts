@@ -5,7 +5,7 @@ import type { Ledger } from '../../shoot/ledger/Ledger.ts';
 import { PartView } from '../../shoot/ledger/PartView.ts';
 import type { Point, Solid } from '../../shoot/schema/mechanics.ts';
 import { placeSetup } from '../placing/placeSetup.ts';
-import { IDENTITY, type Transform, type Vector, add, apply, rotate, scale } from '../placing/Transform.ts';
+import { IDENTITY, type Transform, type Vector, add, apply, rotate, scale, unit } from '../placing/Transform.ts';
 import { type SetupPiece, pieceSetting, setupPieces } from '../setupPieces.ts';
 import { bulkOf } from '../coarseShape.ts';
 
@@ -99,7 +99,7 @@ function packsOn(piece: SetupPiece): (Weighed | undefined)[] {
     const point = points[at % Math.max(1, points.length)];
     if (pack === undefined) return undefined;
     const seat = point?.at ?? [0, 0, 0];
-    const away = rotate(IDENTITY.r, scale(point?.out ?? [0, 0, -1], PACK_DEPTH_MM / 2));
+    const away = rotate(IDENTITY.r, scale(unit(point?.out ?? [0, 0, -1], [0, 0, -1]), PACK_DEPTH_MM / 2));
     return { ...pack, centreMm: add(seat, away) };
   });
 }

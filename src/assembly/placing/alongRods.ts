@@ -7,7 +7,7 @@ import { type MeshFit, meshFit } from './constraints.ts';
 import type { MeshResult, Placement } from './placeSetup.ts';
 import type { JointEnd, RigJoint } from './rigJoints.ts';
 import { type TreeStep, type Variable, rangeOf } from './rigModel.ts';
-import { dot } from './Transform.ts';
+import { type Vector, dot, unit } from './Transform.ts';
 
 /** A clamp holds on about half its width past its middle. Common practice: clamps are 20 to 30 mm wide. */
 export const PAST_CLAMP_MM = 12;
@@ -18,8 +18,9 @@ export type Span = readonly [low: number, high: number];
 /** As the shape that is entered says; else as its point may slide, where that is about its length; else from the point onwards. */
 export function rodSpan(rod: PartView, point: Point): Span | undefined {
   const length = rod.figure('beam/lengthMm')?.value;
-  const { at, out, slideMm } = point;
-  if (at === undefined || out === undefined) return undefined;
+  const { at, slideMm } = point;
+  if (at === undefined || point.out === undefined) return undefined;
+  const out = unit(point.out, [0, 0, 1]);
   const { solids, coarse } = shapeOf(rod);
   const reach = coarse ? [] : solids.flatMap((solid) => reachOf(solid, at, out));
   if (reach.length > 0) return [Math.min(...reach), Math.max(...reach)];
@@ -27,7 +28,7 @@ export function rodSpan(rod: PartView, point: Point): Span | undefined {
   return slideMm !== undefined && slideMm[1] - slideMm[0] > length / 2 && slideMm[0] < 0 ? [(slideMm[0] + slideMm[1] - length) / 2, (slideMm[0] + slideMm[1] + length) / 2] : [0, length];
 }
 
-function reachOf(solid: Solid, from: readonly [number, number, number], out: readonly [number, number, number]): number[] {
+function reachOf(solid: Solid, from: Vector, out: Vector): number[] {
   const middle = solid.atMm ?? [0, 0, 0];
   const half = solid.shape === 'box' ? solid.sizeMm.map((size) => size / 2) : (['x', 'y', 'z'] as const).map((one) => (one === solid.along ? solid.lengthMm : solid.diameterMm) / 2);
   const at = dot([middle[0] - from[0], middle[1] - from[1], middle[2] - from[2]], out);

@@ -4,6 +4,7 @@ import { seatsOf } from '../coarseShape.ts';
 import { opticalPath } from '../opticalPath.ts';
 import type { SetupPiece } from '../setupPieces.ts';
 import type { RigJoint } from './rigJoints.ts';
+import { unit } from './Transform.ts';
 
 /**
  * Seats that go without saying: a piece of the glass that no joint fixes sits on the one behind it, in the order of the stack, the first
@@ -32,7 +33,7 @@ function carriesItself(piece: SetupPiece, stated: readonly RigJoint[]): boolean 
   return stated.some(({ a, b, mesh }) => !mesh && ((a.ref === piece.ref && holds(a.point)) || (b.ref === piece.ref && holds(b.point))));
 }
 
-const holds = ({ kind, out }: Point): boolean => kind !== 'surface' && kind !== 'hand' && !((kind === 'front' || kind === 'lens mount') && (out?.[2] ?? 0) > 0.5);
+const holds = ({ kind, out }: Point): boolean => kind !== 'surface' && kind !== 'hand' && !((kind === 'front' || kind === 'lens mount') && unit(out ?? [0, 0, 0], [0, 0, 0])[2] > 0.5);
 
 function barrelSeat(behind: SetupPiece, piece: SetupPiece): readonly [Point, Point] | undefined {
   const [{ front }, { rear }] = [seatsOf(behind.part), seatsOf(piece.part)];

@@ -5,7 +5,7 @@ import { shapeOf } from '../coarseShape.ts';
 import { opticalPath } from '../opticalPath.ts';
 import type { PlacedPart } from '../placing/PlacedPart.ts';
 import { type Placement, placeSetup } from '../placing/placeSetup.ts';
-import { IDENTITY, type Transform, type Vector, add, apply, axis, compose, length, scale } from '../placing/Transform.ts';
+import { IDENTITY, type Transform, type Vector, add, apply, axis, compose, length, scale, unit } from '../placing/Transform.ts';
 import type { SetupPiece } from '../setupPieces.ts';
 
 /** A solid of a piece as it stands; packs count to the plate they are on. */
@@ -60,7 +60,7 @@ function carriedAlong(ledger: Ledger, { setup, glass, model, places }: Placement
   const along = scale(axis((places.get(focused.ref) ?? IDENTITY).r, 2), travel);
   for (const { joint, parent, child, flipped } of model.tree) {
     const on = flipped ? joint.b : joint.a;
-    const own = parent === focused.ref && on.point.kind === 'front' && (on.point.out?.[2] ?? 0) > 0.5 ? along : undefined;
+    const own = parent === focused.ref && on.point.kind === 'front' && unit(on.point.out ?? [0, 0, 0], [0, 0, 0])[2] > 0.5 ? along : undefined;
     const moved = own ?? carried.get(parent);
     if (moved !== undefined) carried.set(child, moved);
   }

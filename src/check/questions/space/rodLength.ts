@@ -3,7 +3,7 @@ import { drivenBy } from '../../../assembly/placing/gears.ts';
 import { type RigJoint, rigJoints } from '../../../assembly/placing/rigJoints.ts';
 import { type MeshResult, type Placement, placeSetup } from '../../../assembly/placing/placeSetup.ts';
 import { rangeOf } from '../../../assembly/placing/rigModel.ts';
-import { IDENTITY, apply, dot, inverse, subtract } from '../../../assembly/placing/Transform.ts';
+import { IDENTITY, apply, dot, inverse, subtract, unit } from '../../../assembly/placing/Transform.ts';
 import { type SetupPiece, setupPieces } from '../../../assembly/setupPieces.ts';
 import type { Figure } from '../../../shoot/ledger/figures.ts';
 import type { Ledger } from '../../../shoot/ledger/Ledger.ts';
@@ -74,7 +74,7 @@ function clampsAlong(ledger: Ledger, { setup, glass, places, model }: Placement,
     const [own, other] = joint.a.ref === ref ? [joint.a, joint.b] : [joint.b, joint.a];
     const [place, { at, out }] = [places.get(other.ref), own.point];
     if (place === undefined || other.point.at === undefined || at === undefined || out === undefined) return [];
-    const along = dot(subtract(apply(stand, apply(place, other.point.at)), at), out);
+    const along = dot(subtract(apply(stand, apply(place, other.point.at)), at), unit(out, [0, 0, 1]));
     const span = rodSpan(own.piece.part, own.point);
     if (span === undefined || slidesNot(joint)) return [{ name: other.piece.name, reachMm: Math.abs(along) }];
     const holdsIt = model.stepTo.get(ref)?.joint.path === joint.path;

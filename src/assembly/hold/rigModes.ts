@@ -5,9 +5,6 @@ import { heldFast } from './underWeight.ts';
 
 /** Six ways in which the whole rig moves on what holds it, and some of its own. */
 const ON_GROUND = 10;
-/** More are of no use to somebody with a screwdriver. */
-const OF_ITS_OWN = 3;
-
 /** The lowest swings of a camera build on what holds it, slowest first; none where nothing is placed or some pieces move freely. */
 export function rigModes(ledger: Ledger, setup: string, glass: string, variation?: Variation): readonly Mode[] {
   return ledger.cell(`rig modes|${setup}|${glass}|${variation?.key ?? ''}`, () => modesOf(rigNetwork(ledger, setup, glass, variation), ON_GROUND));
@@ -22,9 +19,5 @@ export function swungRig(ledger: Ledger, setup: string, glass: string, variation
   return onGround === undefined || onGround.stands.contacts.length === 0 ? onGround : heldFast(ledger, setup, glass, variation);
 }
 
-/** The lowest swings of the rig itself, slowest first. */
-export function ownModes(ledger: Ledger, setup: string, glass: string, variation?: Variation): readonly Mode[] {
-  return ledger.cell(`own modes|${setup}|${glass}|${variation?.key ?? ''}`, () => modesOf(swungRig(ledger, setup, glass, variation), OF_ITS_OWN));
-}
-
-const modesOf = (rig: RigNetwork | undefined, count: number): readonly Mode[] => (rig === undefined || rig.network.freeMotions.length > 0 ? [] : rig.network.modes(count));
+/** So many of the lowest swings of a rig; none where some pieces move freely. */
+export const modesOf = (rig: RigNetwork | undefined, count: number): readonly Mode[] => (rig === undefined || rig.network.freeMotions.length > 0 ? [] : rig.network.modes(count));

@@ -27,7 +27,13 @@ export function hardestAttitude(along: AlongAxes, coreM: number): PullAndNod {
   const pull: Vector = [-x.forceN[2], -y.forceN[2], -z.forceN[2]];
   const [nodX, nodY] = [0, 1].map((k): Vector => [x.momentNm[k] as number, y.momentNm[k] as number, z.momentNm[k] as number]) as [Vector, Vector];
   const way = (angle: number): Vector => add(pull, add(scale(nodX, Math.cos(angle) / coreM), scale(nodY, Math.sin(angle) / coreM)));
-  const opens = (angle: number): number => length(way(angle));
+  // The square of how long that is, but for p·p, which does not change with the angle.
+  const [px, py] = [(2 * dot(pull, nodX)) / coreM, (2 * dot(pull, nodY)) / coreM];
+  const [xx, xy, yy] = [dot(nodX, nodX) / coreM ** 2, (2 * dot(nodX, nodY)) / coreM ** 2, dot(nodY, nodY) / coreM ** 2];
+  const opens = (angle: number): number => {
+    const [cos, sin] = [Math.cos(angle), Math.sin(angle)];
+    return px * cos + py * sin + xx * cos * cos + xy * cos * sin + yy * sin * sin;
+  };
   let best = 0;
   for (let at = 1; at < LOOKS; at += 1) if (opens((2 * Math.PI * at) / LOOKS) > opens((2 * Math.PI * best) / LOOKS)) best = at;
   let [low, high] = [(2 * Math.PI * (best - 1)) / LOOKS, (2 * Math.PI * (best + 1)) / LOOKS];

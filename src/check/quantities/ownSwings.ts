@@ -1,5 +1,5 @@
 import type { JointHold } from '../../assembly/hold/jointHold.ts';
-import { ownModes, swungRig } from '../../assembly/hold/rigModes.ts';
+import { modesOf, swungRig } from '../../assembly/hold/rigModes.ts';
 import type { RigNetwork, Variation } from '../../assembly/hold/rigNetwork.ts';
 import type { Mode } from '../../calc/mechanics/network/modes.ts';
 import type { Ledger } from '../../shoot/ledger/Ledger.ts';
@@ -15,10 +15,10 @@ export interface OwnSwing {
  * The lowest swings of the rig itself, slowest first. A person or a head that gives under the whole of it is no weakness of the rig: it is held
  * fast there. Empty where nothing is placed or some pieces move freely.
  */
-export function ownSwings(ledger: Ledger, { setup, glass }: SetupGlass, variation?: Variation): readonly OwnSwing[] {
-  return ledger.cell(`own swings|${setup}|${glass}|${variation?.key ?? ''}`, () => {
+export function ownSwings(ledger: Ledger, { setup, glass }: SetupGlass, { count, variation }: { readonly count: number; readonly variation?: Variation }): readonly OwnSwing[] {
+  return ledger.cell(`own swings|${setup}|${glass}|${variation?.key ?? ''}|${count}`, () => {
     const rig = swungRig(ledger, setup, glass, variation);
-    return rig === undefined ? [] : ownModes(ledger, setup, glass, variation).map((mode) => ({ mode, shares: sharesOf(rig, mode) }));
+    return rig === undefined ? [] : modesOf(rig, count).map((mode) => ({ mode, shares: sharesOf(rig, mode) }));
   });
 }
 

@@ -61,7 +61,7 @@ export function swingView(shoot: Shoot, subject: SetupGlass): View<SwingView> {
     const loose = rig.network.freeMotions.flatMap(({ bodies }) => bodies.map((body) => nameOf(rig.pieceOf(body))));
     if (loose.length > 0) throw new Error(`held by nothing, and moving freely: ${[...new Set(loose)].join(', ')}.`);
     const standing = standingIn(ledger, subject, rig);
-    const swings = ownSwings(ledger, subject).slice(0, SHOWN).map((swing) => swingOf(standing, swing, { nameOf, wordsOf: (joint) => carriedWords(ledger, subject.setup, subject.glass, joint) }));
+    const swings = ownSwings(ledger, subject, { count: SHOWN }).map((swing) => swingOf(standing, swing, { nameOf, wordsOf: (joint) => carriedWords(ledger, subject.setup, subject.glass, joint) }));
     if (swings.length === 0) throw new Error(`nothing in the rig itself swings, only what holds it gives.${rig.unweighed.length > 0 ? ` No mass is entered for ${rig.unweighed.map(({ name }) => name).join(', ')}.` : ''}`);
     return { build: ledger.at(`setups/${subject.setup}/camera`) as string, sizeMm: sizeOf(standing), stands: rig.stands.contacts.length === 0 ? rig.stands.says : 'held fast where it stands', swings, notes: notesOf(rig) };
   });

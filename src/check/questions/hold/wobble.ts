@@ -29,7 +29,7 @@ export const wobble = question({
     if (rig === undefined) return null;
     const { network, stands } = rig;
     if (network.freeMotions.length > 0) return heldByNothing(asking.ledger, { setup, glass }, rig);
-    const swing = ownSwings(asking.ledger, { setup, glass })[0];
+    const swing = ownSwings(asking.ledger, { setup, glass }, { count: 1 })[0];
     if (swing === undefined) return cannotJudge('Nothing in the rig itself swings: none of its joints gives.');
     const { mode, shares } = swing;
     const ruling = shares.find(({ spring }) => spring !== 'ground')?.spring;
@@ -60,7 +60,7 @@ interface Ruled {
 function mends({ ledger }: Asking, subject: SetupGlass, rig: RigNetwork, { ruling, hz, wantedHz }: Ruled): Mend[] {
   const contact = ruling === undefined || ruling === 'ground' ? undefined : secondContact(ruling, rig);
   if (contact === undefined) return [];
-  const then = ownSwings(ledger, subject, contact.variation)[0]?.mode.frequencyHz ?? Infinity;
+  const then = ownSwings(ledger, subject, { count: 1, variation: contact.variation })[0]?.mode.frequencyHz ?? Infinity;
   if (then < 1.02 * hz) return [];
   return [{ says: `Put ${contact.says}`, use: wantedHz / then, costs: Number.isFinite(then) ? `it then swings at ${printAmount({ value: then, unit: 'Hz' })} at the lowest` : 'nothing in the rig then swings' }];
 }

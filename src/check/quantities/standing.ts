@@ -97,18 +97,23 @@ interface Ground {
 function groundOf(ledger: Ledger, { setup, glass }: SetupGlass, legs: SetupPiece, heightMm: number): Ground | undefined {
   const { places } = placeSetup(ledger, setup, glass);
   const placed = new Set([...places.keys()].filter((ref) => ref.startsWith(`${legs.build}/`) && ref !== legs.ref));
-  const corners = [...worldHulls(ledger, setup, glass)].flatMap(([{ piece }, hull]) => (placed.has(piece.ref) ? hull : []));
-  const highest = corners.reduce((most, [, y]) => Math.max(most, y), -Infinity);
+  let [lowest, highest] = [Infinity, -Infinity];
+  for (const [{ piece }, hull] of worldHulls(ledger, setup, glass)) {
+    if (!placed.has(piece.ref)) continue;
+    for (const corner of hull) {
+      lowest = Math.min(lowest, corner[1]);
+      highest = Math.max(highest, corner[1]);
+    }
+  }
   const stand = places.get(legs.ref);
   if (stand !== undefined) {
     const [x, y, z] = apply(stand, seatOf(ledger, { setup, glass }, legs, stand));
-    return { floorY: y - heightMm, middle: [x, z], topMm: corners.length === 0 ? heightMm : highest - y + heightMm, placed, legsPlaced: true };
+    return { floorY: y - heightMm, middle: [x, z], topMm: highest === -Infinity ? heightMm : highest - y + heightMm, placed, legsPlaced: true };
   }
-  if (corners.length === 0) return undefined;
+  if (highest === -Infinity) return undefined;
   const masses = pieceMasses(ledger, setup, glass, legs.build).weighed.filter(({ piece }) => placed.has(piece.ref));
   const massG = masses.reduce((sum, one) => sum + one.massG, 0);
   const mean = (axis: 0 | 2): number => (massG > 0 ? masses.reduce((sum, one) => sum + one.massG * one.centreMm[axis], 0) / massG : 0);
-  const lowest = corners.reduce((least, [, y]) => Math.min(least, y), Infinity);
   return { floorY: lowest - heightMm, middle: [mean(0), mean(2)], topMm: highest - lowest + heightMm, placed, legsPlaced: false };
 }
 

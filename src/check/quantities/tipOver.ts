@@ -32,13 +32,16 @@ export interface Pushes {
   readonly slope: Figure;
 }
 
-/** `quick`: with a bound on the wind that is never too small, where that is enough to tell which of several to look at. */
-export function pushesOn(asking: Asking, subject: SetupGlass, standing: Standing, quick = false): Pushes {
+/** With a bound on the wind that is never too small: enough to tell which of several to look at. */
+export function pushesAtMost(asking: Asking, subject: SetupGlass, standing: Standing): Pushes {
   return {
     tug: asking.assume(mechanics.tugN), snag: snagOf(asking.ledger, subject, standing.legs.build, standing), slope: asking.assume(mechanics.stableTiltDeg),
-    wind: quick ? windAtMost(asking, subject, standing) : windPush(asking, subject, standing),
+    wind: windAtMost(asking, subject, standing),
   };
 }
+
+/** The same with the wind on the outline. */
+export const pushesOn = (asking: Asking, subject: SetupGlass, standing: Standing, atMost: Pushes): Pushes => ({ ...atMost, wind: windPush(asking, subject, standing) });
 
 /** Every solid from its widest side, all at the very top. */
 function windAtMost(asking: Asking, subject: SetupGlass, { legs, topMm, unplaced }: Standing): WindPush | undefined {

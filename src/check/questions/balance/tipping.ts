@@ -12,7 +12,7 @@ import { isCamera, usesOf } from '../../quantities/buildsInUse.ts';
 import { ESTIMATE } from '../../quantities/estimateNote.ts';
 import { listed } from '../../quantities/listed.ts';
 import { type Standing, legsOf, standingOf } from '../../quantities/standing.ts';
-import { type Pushes, type TipCase, ballastFor, pushesOn, slopeWhateverWeighed, stanceOf, tipCases } from '../../quantities/tipOver.ts';
+import { type Pushes, type TipCase, ballastFor, pushesAtMost, pushesOn, slopeWhateverWeighed, stanceOf, tipCases } from '../../quantities/tipOver.ts';
 import { NOTHING_MUCH, windSays } from '../../quantities/windOn.ts';
 import { question } from '../../question.ts';
 import { type SetupGlass, buildsOf, eachSetup, glassesOf } from '../../subjects.ts';
@@ -67,7 +67,7 @@ function lookAt(asking: Asking, subject: SetupGlass, build: string): Quick | str
   const standing = standingOf(asking, subject, build);
   if (standing === undefined || typeof standing === 'string') return standing;
   if (standing.feet.value < 3) return `${standing.legs.name} has fewer than three feet: it does not stand by itself.`;
-  const pushes = pushesOn(asking, subject, standing, true);
+  const pushes = pushesAtMost(asking, subject, standing);
   return { subject, standing, pushes, cases: tipCases(standing, pushes) };
 }
 
@@ -90,8 +90,8 @@ function worstOf(asking: Asking, looks: readonly Quick[]): Look | undefined {
 
 const isCalm = ({ cases: [worst, ...others] }: Quick): boolean => worst.by !== 'wind' && others.every(({ by, use }) => by !== 'wind' || use <= NOTHING_MUCH);
 
-function drawn(asking: Asking, { subject, standing }: Quick): Look {
-  const pushes = pushesOn(asking, subject, standing);
+function drawn(asking: Asking, { subject, standing, pushes: atMost }: Quick): Look {
+  const pushes = pushesOn(asking, subject, standing, atMost);
   return { glass: subject.glass, standing, pushes, cases: tipCases(standing, pushes) };
 }
 

@@ -29,7 +29,7 @@ function Drawn({ changes, setup }: { readonly changes: ChangesView; readonly set
     <>
       <h2>Minutes from lens to lens</h2>
       <MinutesTable changes={changes} chosen={chosen} pick={pick} />
-      {changes.finishes.flat().includes(false) && <p className="about">* cannot be finished as built: a gear stays out of reach</p>}
+      {changes.finishes.flat().includes(false) && <p className="about says">* cannot be finished as built: a gear stays out of reach</p>}
       {from !== undefined && to !== undefined && <ChangeSteps setup={setup} from={from.id} to={to.id} />}
       {motor !== undefined && <Motor motor={motor} />}
     </>

@@ -9,10 +9,10 @@ import { question } from './question.ts';
 import { questions } from './questions/index.generated.ts';
 import { restsOn } from './restsOn.ts';
 
-/** Paths of numbers in a shoot that may be scaled without breaking a reference. */
+/** Paths of numbers in a shoot that may be scaled without breaking a reference. A copy's own figures have paths for keys: they are not reached by one. */
 function numberPaths(value: unknown, path: string, found: string[] = []): string[] {
   if (typeof value === 'number' && !/\/(version|count|order|atS)$/.test(path)) found.push(path);
-  else if (typeof value === 'object' && value !== null) for (const [key, inner] of Object.entries(value)) numberPaths(inner, path === '' ? key : `${path}/${key}`, found);
+  else if (typeof value === 'object' && value !== null) for (const [key, inner] of Object.entries(value)) if (!key.includes('/')) numberPaths(inner, path === '' ? key : `${path}/${key}`, found);
   return found;
 }
 
